@@ -1,0 +1,58 @@
+/**
+ * Notices: things the program saw in the readings and dealt with, which the
+ * person should know. A closed set of codes with facts; this file alone turns
+ * them into sentences.
+ */
+
+export interface NoticeFacts {
+  "unit-inferred": { unit: string; middle: number };
+  "date-order-decided": { order: string; why: string };
+  "clock-jump-mended": { line: number; jumpMinutes: number };
+  "rows-reordered": { count: number; firstLine: number };
+  gap: { firstLine: number; minutes: number; count: number };
+  "preamble-skipped": { lines: number };
+  "columns-ignored": { columns: string };
+  "interval-applied": { seconds: number };
+  "probes-named": { names: string };
+  "coarse-resolution": { probe: string; resolution: number };
+  "stuck-readings": { probe: string; minutes: number };
+  "assumed-thermometer": { accuracy: number };
+}
+
+export type NoticeCode = keyof NoticeFacts;
+export type Notice = {
+  [Code in NoticeCode]: { readonly code: Code; readonly facts: NoticeFacts[Code] };
+}[NoticeCode];
+
+/** Builds a notice; the facts are checked against the code by the compiler. */
+export const notice = <Code extends NoticeCode>(code: Code, facts: NoticeFacts[Code]): Notice =>
+  ({ code, facts }) as Notice;
+
+const sentences: { [Code in NoticeCode]: (facts: NoticeFacts[Code]) => string } = {
+  "unit-inferred": ({ unit, middle }) =>
+    `No unit is written in the file; the middle reading is ${middle}, so it was read as ${unit}. Say --unit C or --unit F if that is wrong.`,
+  "date-order-decided": ({ order, why }) => `Dates were read ${order}: ${why}.`,
+  "clock-jump-mended": ({ line, jumpMinutes }) =>
+    `The clock jumps by ${jumpMinutes} min at line ${line}, as summer time does; the readings run on, so the jump was taken out.`,
+  "rows-reordered": ({ count, firstLine }) =>
+    `${count} ${count === 1 ? "row was" : "rows were"} out of order (first at line ${firstLine}) and put in order of time.`,
+  gap: ({ firstLine, minutes, count }) =>
+    `${count} ${count === 1 ? "gap" : "gaps"} in the readings, the longest ${minutes} min before line ${firstLine}; nothing is filled in.`,
+  "preamble-skipped": ({ lines }) =>
+    `${lines} ${lines === 1 ? "line" : "lines"} above the heading ${lines === 1 ? "was" : "were"} passed over.`,
+  "columns-ignored": ({ columns }) =>
+    `Columns that are not temperatures were left alone: ${columns}.`,
+  "interval-applied": ({ seconds }) =>
+    `The file has no times; readings were placed ${seconds} s apart, as --interval said.`,
+  "probes-named": ({ names }) => `The file names no columns; its temperatures are called ${names}.`,
+  "coarse-resolution": ({ probe, resolution }) =>
+    `"${probe}" steps by ${resolution} degC; finer swings than that cannot be seen.`,
+  "stuck-readings": ({ probe, minutes }) =>
+    `"${probe}" shows one and the same value for ${minutes} min; check that the logger was running.`,
+  "assumed-thermometer": ({ accuracy }) =>
+    `Nothing was said about the thermometer, so it was assumed good to +-${accuracy} degC. Say --thermometer-accuracy or --correction for a surer verdict.`,
+};
+
+/** The sentence for one notice. */
+export const noticeText = (item: Notice): string =>
+  (sentences[item.code] as (facts: Notice["facts"]) => string)(item.facts);
