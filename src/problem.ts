@@ -31,6 +31,9 @@ export interface ProblemFacts {
   "ceiling-below-window": { ceiling: number; high: number };
   "culture-unknown": { culture: string; suggestion: string; known: string };
   "report-unwritable": { file: string; why: string };
+  "folder-in-use": { folder: string; found: string };
+  usage: { expected: string; found: string; suggestion: string; command: string };
+  internal: { what: string };
 }
 
 export type ProblemCode = keyof ProblemFacts;
@@ -99,6 +102,12 @@ const sentences: { [Code in ProblemCode]: (facts: ProblemFacts[Code]) => string 
     `There is no culture called "${culture}".${suggestion === "" ? "" : ` Did you mean "${suggestion}"?`} Known: ${known}. Or give your own window with --low, --high and --hours.`,
   "report-unwritable": ({ file, why }) =>
     `The report could not be written to ${file} (${why}). Choose a folder that exists and that you may write to.`,
+  "folder-in-use": ({ folder, found }) =>
+    `Expected a new or empty folder, found other things in ${folder}: ${found}. Name another folder; nothing was changed.`,
+  usage: ({ expected, found, suggestion, command }) =>
+    `Expected ${expected}, found ${found}.${suggestion === "" ? "" : ` Did you mean ${suggestion}?`} "${command} --help" shows an example.`,
+  internal: ({ what }) =>
+    `Something went wrong inside holdband that should not (${what}). Nothing was written. Please report it, with the command you gave.`,
 };
 
 /** The sentence for one problem. */

@@ -1,0 +1,60 @@
+/** Entry of the `holdband` program: the only place that prints and sets the exit code. */
+import { parseCommandLine } from "./command-line.ts";
+import type { ParsedLine } from "./command-line.ts";
+import { failure } from "./command-result.ts";
+import type { CommandResult, Shell } from "./command-result.ts";
+
+/** Put in by the bundler from package.json. */
+declare const HOLDBAND_VERSION: string;
+
+const speaksUtf8 = ({ LC_ALL, LC_CTYPE, LANG }: NodeJS.ProcessEnv): boolean =>
+  process.platform === "win32" || /utf-?8/i.test(LC_ALL || LC_CTYPE || LANG || "");
+
+const wipe = "\r\u001B[2K";
+
+const shell: Shell = {
+  version: HOLDBAND_VERSION,
+  packageRoot: new URL("../", import.meta.url),
+  colour: process.stdout.isTTY === true && (process.env["NO_COLOR"] ?? "") === "",
+  ascii: !speaksUtf8(process.env),
+  width: Math.max(40, Math.min(process.stdout.columns ?? 80, 100)),
+  progress: process.stderr.isTTY === true ? (line) => process.stderr.write(wipe + line) : null,
+  now: () => new Date(),
+};
+
+const run = async (parsed: ParsedLine, json: boolean): Promise<CommandResult> => {
+  switch (parsed.kind) {
+    case "text":
+      return { out: parsed.text, err: "", exitCode: 0 };
+    case "problem":
+      return failure(parsed.problem, shell.version, json);
+    case "check":
+      return (await import("./check.ts")).check(parsed.files, parsed.options, shell);
+    case "demo":
+      return (await import("./demo.ts")).demo(parsed.folder, parsed.options, shell);
+  }
+};
+
+const unexpected = (error: unknown, json: boolean): CommandResult => {
+  const what = (error instanceof Error ? error.message : String(error)).split("\n")[0] ?? "";
+  return failure({ code: "internal", facts: { what } }, shell.version, json);
+};
+
+/** A reader that stops early (`| head`) is no failure of ours. */
+const endQuietlyOnBrokenPipe = (error: NodeJS.ErrnoException): void => {
+  if (error.code !== "EPIPE") process.exitCode = 2;
+};
+
+const main = async (line: readonly string[]): Promise<void> => {
+  process.stdout.on("error", endQuietlyOnBrokenPipe);
+  process.stderr.on("error", endQuietlyOnBrokenPipe);
+  const json = line.includes("--json");
+  const result = await Promise.resolve()
+    .then(() => run(parseCommandLine(line, shell.version), json))
+    .catch((error: unknown) => unexpected(error, json));
+  if (result.out !== "") process.stdout.write(`${result.out}\n`);
+  if (result.err !== "") process.stderr.write(`${result.err}\n`);
+  process.exitCode = result.exitCode;
+};
+
+await main(process.argv.slice(2));

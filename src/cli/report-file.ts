@@ -1,0 +1,64 @@
+/** Writing the report: all of it or nothing, and never over something else. */
+import { open, rename, rm, stat } from "node:fs/promises";
+import { basename, dirname, join, resolve } from "node:path";
+import { done, failed } from "../problem.ts";
+import type { Outcome } from "../problem.ts";
+import { systemReason } from "./system-reason.ts";
+
+const unwritable = (file: string, why: string) => failed("report-unwritable", { file, why });
+
+const besideIt = (file: string): string =>
+  join(dirname(resolve(file)), `.${basename(file)}.${process.pid}.part`);
+
+const startOf = async (file: string): Promise<string> => {
+  const handle = await open(file, "r");
+  const { buffer, bytesRead } = await handle
+    .read(Buffer.alloc(200), 0, 200, 0)
+    .finally(() => handle.close());
+  return buffer.toString("utf8", 0, bytesRead);
+};
+
+/** An earlier report, or an empty file, may be replaced; anything else is somebody's data. */
+const mayReplace = async (file: string): Promise<Outcome<void>> => {
+  try {
+    const found = await stat(file);
+    if (found.isDirectory()) return unwritable(file, "it is a folder");
+    if (!found.isFile()) return unwritable(file, "it is not an ordinary file");
+    const isPage = found.size === 0 || /^\s*<!doctype html/i.test(await startOf(file));
+    return isPage ? done(undefined) : unwritable(file, "a file that is not a report is there");
+  } catch (error) {
+    const absent = (error as NodeJS.ErrnoException).code === "ENOENT";
+    return absent ? done(undefined) : unwritable(file, systemReason(error));
+  }
+};
+
+/** Asks before the long work whether the report can be written; leaves nothing behind. */
+export const checkReportPath = async (file: string): Promise<Outcome<void>> => {
+  const free = await mayReplace(file);
+  if (!free.ok) return free;
+  try {
+    const probe = besideIt(file);
+    await (await open(probe, "wx")).close();
+    await rm(probe);
+    return done(undefined);
+  } catch (error) {
+    return unwritable(file, systemReason(error));
+  }
+};
+
+/** Writes beside the target, flushes, and renames: a kill at any instant leaves no half report. */
+export const writeReport = async (file: string, text: string): Promise<Outcome<void>> => {
+  const part = besideIt(file);
+  try {
+    const handle = await open(part, "wx");
+    await handle
+      .writeFile(text)
+      .then(() => handle.sync())
+      .finally(() => handle.close());
+    await rename(part, file);
+    return done(undefined);
+  } catch (error) {
+    await rm(part, { force: true });
+    return unwritable(file, systemReason(error));
+  }
+};
