@@ -80,6 +80,9 @@ export type Reason =
   | { readonly code: "tested-too-short"; readonly tested: number; readonly needed: number }
   | { readonly code: "too-little-hold"; readonly hours: number; readonly readings: number }
   | { readonly code: "fell-away"; readonly afterHours: number; readonly needed: number }
+  /** The warm-up went above the ceiling although the hold does not. */
+  | { readonly code: "overshoot-before-hold"; readonly ceiling: number; readonly peak: number }
+  | { readonly code: "never-reached"; readonly low: number; readonly peak: number }
   | { readonly code: "no-hold" }
   | {
       readonly code: "would-settle";

@@ -1,0 +1,151 @@
+import type { Hold, HoldReadings } from "../hold/hold.ts";
+import { cholesky, multiplyLower } from "../stats/cholesky.ts";
+import { normalDraws } from "../stats/normal-sequence.ts";
+import { fastResidual, type FastResidual } from "./fast-residual.ts";
+import { slowBlocks } from "./slow-blocks.ts";
+import {
+  fitSlowChange,
+  predictSlowChange,
+  type SlowBlocks,
+  type SlowFit,
+  type SlowPrediction,
+} from "./slow-change.ts";
+import { slowPrior } from "./slow-prior.ts";
+
+/** What the culture's whole hours may look like, given the hours that were tested. */
+export interface Scenarios {
+  /** Hours from the start of the hold at which each path is given; evenly spread over the culture's hours. */
+  readonly hours: Float64Array;
+  /** Slow part, degC as read, one array per scenario, all equally likely. */
+  readonly paths: readonly Float64Array[];
+  readonly fast: FastResidual;
+  /** Standard uncertainty of the level in the hours after those tested, degC; 0 when all were. */
+  readonly unseenUncertainty: number;
+}
+
+export interface ScenarioEvidence {
+  readonly hold: Hold;
+  readonly readings: HoldReadings;
+  readonly resolution: number;
+  /** Lowest to highest room temperature the batch may meet, degC; null where nobody said. */
+  readonly roomRange: number | null;
+}
+
+const scenarioCount = 256;
+const nodeCount = 48;
+const fastCount = 16;
+
+/** Draws the scenarios for a culture that needs `hours` hours. Deterministic. */
+export const drawScenarios = (evidence: ScenarioEvidence, hours: number): Scenarios => {
+  const { hold, readings, resolution } = evidence;
+  const blocks = slowBlocks(hold, readings, resolution);
+  const nodes = Float64Array.from(
+    { length: nodeCount },
+    (_, index) => ((index + 0.5) * hours) / nodeCount,
+  );
+  const fits = weightedFits(blocks, evidence);
+  const best = fits.reduce((a, b) => (b.weight > a.weight ? b : a));
+  const paths = drawPaths(fits, blocks, nodes);
+  return {
+    hours: nodes,
+    paths,
+    fast: fastPart(best.fit, blocks, evidence),
+    unseenUncertainty: unseenUncertainty(paths, nodes, hold),
+  };
+};
+
+interface WeightedFit {
+  readonly fit: SlowFit;
+  readonly weight: number;
+}
+
+/** Prior times likelihood, normalised (Bayes). */
+const weightedFits = (blocks: SlowBlocks, evidence: ScenarioEvidence): readonly WeightedFit[] => {
+  const prior = slowPrior({
+    cycling: evidence.hold.swing !== null,
+    roomRange: evidence.roomRange,
+    testedHours: (evidence.hold.toMinute - evidence.hold.fromMinute) / 60,
+  });
+  const scored = prior.flatMap(({ strengths, weight }) => {
+    const fit = fitSlowChange(blocks, strengths);
+    return fit === null ? [] : [{ fit, score: Math.log(weight) + fit.logLikelihood }];
+  });
+  const highest = Math.max(...scored.map(({ score }) => score));
+  const raw = scored.map(({ fit, score }) => ({ fit, weight: Math.exp(score - highest) }));
+  const total = raw.reduce((sum, { weight }) => sum + weight, 0);
+  return raw.map(({ fit, weight }) => ({ fit, weight: weight / total }));
+};
+
+const drawPaths = (
+  fits: readonly WeightedFit[],
+  blocks: SlowBlocks,
+  nodes: Float64Array,
+): Float64Array[] => {
+  const normals = normalDraws(scenarioCount, nodes.length);
+  const paths: Float64Array[] = [];
+  let cumulative = 0;
+  for (const { fit, weight } of fits) {
+    cumulative += weight;
+    // Systematic allocation: each fit gets its share of the draws to within one.
+    const upTo = Math.min(scenarioCount, Math.floor(cumulative * scenarioCount + 0.5));
+    if (upTo <= paths.length) continue;
+    const prediction = predictSlowChange(fit, blocks, nodes);
+    const lower = jitteredCholesky(prediction, nodes.length);
+    while (paths.length < upTo) paths.push(onePath(prediction, lower, normals[paths.length]!));
+  }
+  return paths;
+};
+
+/** The predicted covariance is singular to rounding where a node was fully seen; a hair of variance mends it. */
+const jitteredCholesky = (prediction: SlowPrediction, size: number): Float64Array => {
+  for (let jitter = 1e-8; jitter < 1; jitter *= 10) {
+    const matrix = Float64Array.from(prediction.covariance);
+    for (let i = 0; i < size; i += 1) matrix[i * size + i]! += jitter;
+    const lower = cholesky(matrix, size);
+    if (lower !== null) return lower;
+  }
+  return new Float64Array(size * size);
+};
+
+const onePath = (
+  prediction: SlowPrediction,
+  lower: Float64Array,
+  normals: Float64Array,
+): Float64Array =>
+  multiplyLower(lower, normals.length, normals).map((value, i) => value + prediction.means[i]!);
+
+const fastPart = (fit: SlowFit, blocks: SlowBlocks, evidence: ScenarioEvidence): FastResidual => {
+  const { hold, readings, resolution } = evidence;
+  const { means } = predictSlowChange(fit, blocks, blocks.hours);
+  const residuals = new Float64Array(readings.celsius.length);
+  let block = 0;
+  for (let i = 0; i < residuals.length; i += 1) {
+    const hour = (readings.minutes[i]! - hold.fromMinute) / 60;
+    while (block < means.length - 2 && hour > blocks.hours[block + 1]!) block += 1;
+    residuals[i] = readings.celsius[i]! - between(blocks.hours, means, block, hour);
+  }
+  return fastResidual(residuals, readings, hold, resolution, fastCount);
+};
+
+/** Linear interpolation between block `index` and the next; the end blocks' levels go on outside. */
+const between = (x: Float64Array, y: Float64Array, index: number, at: number): number => {
+  if (x.length === 1) return y[0]!;
+  const share = (at - x[index]!) / (x[index + 1]! - x[index]!);
+  return y[index]! + Math.min(1, Math.max(0, share)) * (y[index + 1]! - y[index]!);
+};
+
+const unseenUncertainty = (
+  paths: readonly Float64Array[],
+  nodes: Float64Array,
+  hold: Hold,
+): number => {
+  const tested = (hold.toMinute - hold.fromMinute) / 60;
+  const unseen = Array.from(nodes.keys()).filter((index) => nodes[index]! > tested);
+  if (unseen.length === 0) return 0;
+  let squares = 0;
+  for (const path of paths) {
+    for (const index of unseen) squares += (path[index]! - hold.mean) ** 2;
+  }
+  const overHours = squares / (paths.length * unseen.length);
+  return Math.sqrt((overHours * unseen.length) / nodes.length);
+};

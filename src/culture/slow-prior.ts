@@ -1,0 +1,59 @@
+import type { SlowStrengths } from "./slow-change.ts";
+
+/** What bears on how strongly the room and the appliance move the food. */
+export interface SlowEvidence {
+  /** A regular cycle was seen: something switches by temperature. */
+  readonly cycling: boolean;
+  /** Range of the room's temperature over a day, degC; null where nobody said. */
+  readonly roomRange: number | null;
+  /** Length of the tested hold, hours. */
+  readonly testedHours: number;
+}
+
+export interface WeightedStrengths {
+  readonly strengths: SlowStrengths;
+  /** Prior weight; the weights sum to 1. */
+  readonly weight: number;
+}
+
+/** How much of the room's movement reaches the food: thermostats let little through, fixed power nearly all. */
+const passed = [0.015, 0.04, 0.1, 0.25, 0.5, 0.9];
+const passedWeights = {
+  cycling: [0.25, 0.27, 0.25, 0.15, 0.05, 0.03],
+  steady: [0.2, 0.2, 0.17, 0.13, 0.12, 0.18],
+};
+/** Lowest to highest of a kitchen's temperature over a day and night where nobody said (common practice, no source). */
+const usualRoomRange = 4;
+const ownWanders = [
+  { wander: 0.03, weight: 0.7 },
+  { wander: 0.15, weight: 0.3 },
+];
+const approaches = [
+  { rest: 0.05, weight: 0.5 },
+  { rest: 0.4, weight: 0.5 },
+];
+
+/**
+ * The prior over the strengths of the slow part: this project's assumptions,
+ * stated here and in the report. A wave of standard deviation s has a range of
+ * 2 sqrt(2) s; the room's wander is given a third of the wave's strength.
+ */
+export const slowPrior = (evidence: SlowEvidence): readonly WeightedStrengths[] => {
+  const daily = (evidence.roomRange ?? usualRoomRange) / (2 * Math.SQRT2);
+  const weights = evidence.cycling ? passedWeights.cycling : passedWeights.steady;
+  const approachHours = Math.min(6, Math.max(0.5, 0.35 * evidence.testedHours));
+  return passed.flatMap((share, index) =>
+    ownWanders.flatMap(({ wander, weight: wanderWeight }) =>
+      approaches.map(({ rest, weight: restWeight }) => ({
+        strengths: {
+          daily: share * daily,
+          roomWander: (share * daily) / 3,
+          ownWander: wander,
+          approach: rest,
+          approachHours,
+        },
+        weight: weights[index]! * wanderWeight * restWeight,
+      })),
+    ),
+  );
+};

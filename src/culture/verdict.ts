@@ -1,0 +1,131 @@
+import { dwell } from "../hold/dwell.ts";
+import type { Hold, ProbeNight } from "../hold/hold.ts";
+import { fraction, type CelsiusDifference } from "../quantity.ts";
+import type { OffsetDistribution } from "./offset-distribution.ts";
+import { requirementProbability, type RequirementProbability } from "./probability.ts";
+import { verdictReasons, type WithoutSource } from "./reasons.ts";
+import { drawScenarios, type Scenarios } from "./scenarios.ts";
+import { uncertaintyBudget } from "./uncertainty-budget.ts";
+import type { VerdictEvidence } from "./verdict-evidence.ts";
+import { verdictWithoutHold } from "./verdict-without-hold.ts";
+import type { Requirement, UncertaintyComponent, Verdict, VerdictWord } from "./verdict-types.ts";
+
+/** Less hold than this never gives `holds`. */
+const leastHours = 3;
+const leastReadings = 6;
+/**
+ * When the temperature fell away before the culture's hours were over, either
+ * the person ended the test or the appliance switched itself off; nothing in
+ * the readings tells which, so each is given half (an assumption).
+ */
+const endedByPerson = 0.5;
+
+/** Decides whether one set-up, as seen by one probe, meets a culture's requirement. */
+export const decide = (requirement: Requirement, evidence: VerdictEvidence): Verdict => {
+  const { hold, holdReadings } = evidence.night;
+  if (hold === null || holdReadings === null) return verdictWithoutHold(requirement, evidence);
+  const scenarios = drawScenarios(
+    {
+      hold,
+      readings: holdReadings,
+      resolution: evidence.resolution,
+      roomRange: evidence.room === null ? null : evidence.room.high - evidence.room.low,
+    },
+    requirement.hours,
+  );
+  const offset = offsetDistribution(evidence, hold);
+  const found = requirementProbability(scenarios, offset, requirement);
+  const fell = fellAway(evidence.night, hold, requirement.hours);
+  const met = fell ? endedByPerson * found.met : found.met;
+  const verdict = guardedWord(met, hold, evidence.confidence);
+  const uncertainty = uncertaintyBudget(evidence, hold, scenarios.unseenUncertainty);
+  const inside = dwell(holdReadings, requirement.low, requirement.high);
+  return {
+    requirement,
+    verdict,
+    probability: fraction(met),
+    ceilingRisk: found.ceilingPassed === null ? null : fraction(found.ceilingPassed),
+    dwell: inside,
+    uncertainty,
+    reasons: verdictReasons({
+      requirement,
+      night: evidence.night,
+      hold,
+      dwell: inside,
+      verdict,
+      found: { ...found, met },
+      uncertainty,
+      fellAway: fell,
+      tooLittle: tooLittle(hold),
+      scenarios,
+      without: withoutEach(requirement, evidence, hold, scenarios, uncertainty),
+    }),
+  };
+};
+
+const offsetDistribution = (evidence: VerdictEvidence, hold: Hold): OffsetDistribution => {
+  const { thermometer, runToRun, resolution } = evidence;
+  const rectangular = thermometer.accuracy !== null;
+  const variance =
+    (rectangular ? 0 : thermometer.standardUncertainty ** 2) +
+    runToRun.value ** 2 +
+    resolution ** 2 / 12 +
+    hold.meanUncertainty ** 2;
+  return {
+    halfWidth: thermometer.accuracy ?? 0,
+    standardDeviation: Math.sqrt(variance),
+  };
+};
+
+const fellAway = (night: ProbeNight, hold: Hold, hours: number): boolean =>
+  (hold.toMinute - hold.fromMinute) / 60 < hours &&
+  night.phases.some((phase) => phase.kind === "cool-down" && phase.cause === "switched-off");
+
+const tooLittle = (hold: Hold): boolean => hold.hours < leastHours || hold.readings < leastReadings;
+
+const word = (probability: number, confidence: number): VerdictWord =>
+  probability >= confidence ? "holds" : probability <= 1 - confidence ? "misses" : "unproven";
+
+const guardedWord = (probability: number, hold: Hold, confidence: number): VerdictWord => {
+  const plain = word(probability, confidence);
+  return plain === "holds" && tooLittle(hold) ? "unproven" : plain;
+};
+
+/** The verdict again with one source of doubt taken away at a time: what would settle it. */
+const withoutEach = (
+  requirement: Requirement,
+  evidence: VerdictEvidence,
+  hold: Hold,
+  scenarios: Scenarios,
+  uncertainty: readonly UncertaintyComponent[],
+): readonly WithoutSource[] =>
+  uncertainty.map(({ source }) => {
+    const { met }: RequirementProbability = requirementProbability(
+      source === "hours not tested" ? testedOnly(scenarios, hold) : scenarios,
+      offsetDistribution(withoutSource(evidence, source), hold),
+      requirement,
+    );
+    return { source, probability: met, verdict: guardedWord(met, hold, evidence.confidence) };
+  });
+
+const withoutSource = (
+  evidence: VerdictEvidence,
+  source: UncertaintyComponent["source"],
+): VerdictEvidence => {
+  const none = 0 as CelsiusDifference;
+  if (source === "thermometer") {
+    const thermometer = { ...evidence.thermometer, standardUncertainty: none, accuracy: null };
+    return { ...evidence, thermometer };
+  }
+  if (source === "run to run") {
+    return { ...evidence, runToRun: { ...evidence.runToRun, value: none } };
+  }
+  return evidence;
+};
+
+/** The same scenarios, as if the tested hours were all there is. */
+const testedOnly = (scenarios: Scenarios, hold: Hold): Scenarios => {
+  const tested = (hold.toMinute - hold.fromMinute) / 60;
+  const seen = Math.max(1, scenarios.hours.filter((hour) => hour <= tested).length);
+  return { ...scenarios, paths: scenarios.paths.map((path) => path.subarray(0, seen)) };
+};
