@@ -1,0 +1,238 @@
+import { type CurveJacobian, type CurveModel, jacobianColumns } from "./curve-jacobian.ts";
+import { type Columns, inverseOfNormal, solveUpper, triangularise } from "./householder.ts";
+
+export interface CurveProblem {
+  readonly model: CurveModel;
+  /** Derivatives with respect to the parameters; central differences where absent. */
+  readonly jacobian?: CurveJacobian;
+  readonly x: ArrayLike<number>;
+  readonly y: ArrayLike<number>;
+  readonly start: readonly number[];
+  /** Relative, as 1/variance; all alike where absent. */
+  readonly weights?: ArrayLike<number>;
+  readonly maxIterations?: number;
+}
+
+/** `covariance` is in units of the parameters, rows and columns in their order. */
+export interface CurveFit {
+  readonly parameters: readonly number[];
+  readonly standardUncertainties: readonly number[];
+  readonly covariance: readonly (readonly number[])[];
+  readonly residualSumOfSquares: number;
+  readonly residualStandardDeviation: number;
+  readonly degreesOfFreedom: number;
+  readonly iterations: number;
+  readonly converged: boolean;
+}
+
+/** Parameters with their weighted residuals y - model. */
+interface Point {
+  readonly parameters: readonly number[];
+  readonly residuals: Float64Array;
+  readonly squares: number;
+}
+
+const pointAt = (problem: CurveProblem, parameters: readonly number[]): Point => {
+  const { model, x, y, weights } = problem;
+  const residuals = new Float64Array(x.length);
+  let squares = 0;
+  for (let i = 0; i < x.length; i++) {
+    const weight = weights === undefined ? 1 : weights[i]!;
+    const residual = weight > 0 ? Math.sqrt(weight) * (y[i]! - model(parameters, x[i]!)) : 0;
+    residuals[i] = residual;
+    squares += residual * residual;
+  }
+  return { parameters, residuals, squares: Number.isFinite(squares) ? squares : Infinity };
+};
+
+/** The problem made linear at a point: R and Q'r of the weighted Jacobian. */
+interface Linearised {
+  readonly triangle: Columns;
+  readonly right: Float64Array;
+  readonly norms: readonly number[];
+}
+
+const linearise = (problem: CurveProblem, point: Point): Linearised | null => {
+  const { model, jacobian, x, weights } = problem;
+  const columns = jacobianColumns(model, jacobian, point.parameters, x);
+  if (weights !== undefined) {
+    for (const column of columns) {
+      for (let i = 0; i < column.length; i++) {
+        column[i] = weights[i]! > 0 ? column[i]! * Math.sqrt(weights[i]!) : 0;
+      }
+    }
+  }
+  const norms = columns.map(norm);
+  if (!norms.every(Number.isFinite)) return null;
+  const right = point.residuals.slice();
+  triangularise(columns, right);
+  const size = columns.length;
+  return {
+    triangle: columns.map((column) => column.slice(0, size)),
+    right: right.slice(0, size),
+    norms,
+  };
+};
+
+const norm = (values: ArrayLike<number>): number => {
+  let squares = 0;
+  for (let i = 0; i < values.length; i++) squares += values[i]! * values[i]!;
+  return Math.sqrt(squares);
+};
+
+/** Step of least |R s - right|^2 + damping |D s|^2, D the scales. */
+const dampedStep = (line: Linearised, scales: readonly number[], damping: number): Float64Array => {
+  const size = scales.length;
+  const columns = line.triangle.map((column, j) => {
+    const tall = new Float64Array(2 * size);
+    tall.set(column);
+    tall[size + j] = Math.sqrt(damping) * scales[j]!;
+    return tall;
+  });
+  const right = new Float64Array(2 * size);
+  right.set(line.right);
+  triangularise(columns, right);
+  return solveUpper(columns, right);
+};
+
+/** Fall of the sum of squares that the linear picture promises (More 1978, eq. 4.4). */
+const promisedFall = (
+  line: Linearised,
+  scales: readonly number[],
+  damping: number,
+  step: Float64Array,
+): number => {
+  const size = step.length;
+  const change = new Float64Array(size);
+  for (let j = 0; j < size; j++) {
+    for (let i = 0; i <= j; i++) change[i]! += line.triangle[j]![i]! * step[j]!;
+  }
+  return norm(change) ** 2 + 2 * damping * norm(step.map((s, j) => s * scales[j]!)) ** 2;
+};
+
+/** State carried from one iteration to the next. */
+interface Search {
+  point: Point;
+  scales: number[];
+  damping: number;
+  growth: number;
+  lastStep: number;
+  state: "searching" | "converged" | "stuck";
+}
+
+/** So close that the sum of squares no longer tells better from worse: rounding decides. */
+const nearlyThere = 1e-11;
+
+const tryStep = (problem: CurveProblem, search: Search, line: Linearised): boolean => {
+  const { point, scales, damping } = search;
+  const step = dampedStep(line, scales, damping);
+  const promised = promisedFall(line, scales, damping, step);
+  const trial = pointAt(
+    problem,
+    point.parameters.map((value, j) => value + step[j]!),
+  );
+  const length = norm(step.map((s, j) => s * scales[j]!));
+  const size = norm(point.parameters.map((value, j) => value * scales[j]!));
+  const close = promised <= nearlyThere * point.squares;
+  const fall = point.squares - trial.squares;
+  const gain = fall / promised;
+  const better = close ? fall >= -nearlyThere * point.squares : gain > 1e-4;
+  const stalled = close && length >= search.lastStep / 2;
+  if (length <= 1e-14 * size || promised === 0 || stalled) search.state = "converged";
+  if (better && !stalled) search.point = trial;
+  if (better && close) search.lastStep = length;
+  adapt(search, better, close ? 1 : gain);
+  return better || search.state !== "searching";
+};
+
+/** Nielsen's (1999) rule: damping falls smoothly with the gain and rises ever faster on failure. */
+const adapt = (search: Search, better: boolean, gain: number): void => {
+  if (better) {
+    search.damping *= Math.max(1 / 10, 1 - (2 * gain - 1) ** 3);
+    search.growth = 2;
+    return;
+  }
+  search.damping *= search.growth;
+  search.growth *= 2;
+  if (search.damping > 1e60) search.state = "stuck";
+};
+
+const iterate = (problem: CurveProblem, search: Search): void => {
+  const line = linearise(problem, search.point);
+  if (line === null) {
+    search.state = "stuck";
+    return;
+  }
+  search.scales = search.scales.map((scale, j) => Math.max(scale, line.norms[j]!) || 1);
+  while (!tryStep(problem, search, line));
+};
+
+/**
+ * Fits a curve with any parameters by weighted least squares: Levenberg-
+ * Marquardt with the scaling of More (1978), each step solved by QR, so that
+ * parameters of very different size do no harm.
+ *
+ * Standard uncertainties come from the residuals (n - p degrees of freedom)
+ * and the slope of the curve at the solution; they take residuals as
+ * independent. `converged` false: the parameters are where the search ended,
+ * not a solution. Smallest sample: p + 1 readings with weight. Null where
+ * there are fewer, where the curve is not finite at the start, or where the
+ * readings cannot tell the parameters apart.
+ */
+export const fitCurve = (problem: CurveProblem): CurveFit | null => {
+  const count = weighted(problem);
+  const point = pointAt(problem, problem.start);
+  if (count <= problem.start.length || point.squares === Infinity) return null;
+  const search: Search = {
+    point,
+    scales: problem.start.map(() => 0),
+    damping: 1e-3,
+    growth: 2,
+    lastStep: Infinity,
+    state: "searching",
+  };
+  let iterations = 0;
+  const most = problem.maxIterations ?? 500;
+  while (search.state === "searching" && iterations < most) {
+    iterate(problem, search);
+    iterations++;
+  }
+  return describe(problem, search, iterations, count - problem.start.length);
+};
+
+const weighted = ({ x, weights }: CurveProblem): number => {
+  if (weights === undefined) return x.length;
+  let count = 0;
+  for (let i = 0; i < x.length; i++) if (weights[i]! > 0) count++;
+  return count;
+};
+
+/** A column that the others explain to this share of its length is no column of its own. */
+const leastIndependence = 1e-12;
+
+const describe = (
+  problem: CurveProblem,
+  { point, state }: Search,
+  iterations: number,
+  degreesOfFreedom: number,
+): CurveFit | null => {
+  const line = linearise(problem, point);
+  if (line === null) return null;
+  const { triangle, norms } = line;
+  const independent = triangle.every(
+    (column, j) => Math.abs(column[j]!) > leastIndependence * norms[j]!,
+  );
+  if (!independent) return null;
+  const variance = point.squares / degreesOfFreedom;
+  const covariance = inverseOfNormal(triangle).map((row) => row.map((entry) => entry * variance));
+  return {
+    parameters: point.parameters,
+    standardUncertainties: covariance.map((row, j) => Math.sqrt(row[j]!)),
+    covariance,
+    residualSumOfSquares: point.squares,
+    residualStandardDeviation: Math.sqrt(variance),
+    degreesOfFreedom,
+    iterations,
+    converged: state === "converged",
+  };
+};
