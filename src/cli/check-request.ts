@@ -4,7 +4,7 @@ import { findCulture } from "../culture/catalogue.ts";
 import type { Requirement } from "../culture/verdict-types.ts";
 import { done, failed } from "../problem.ts";
 import type { Outcome } from "../problem.ts";
-import { fraction, hours } from "../quantity.ts";
+import { celsiusDifference, fraction, hours } from "../quantity.ts";
 import type { TemperatureUnit } from "../quantity.ts";
 import type { ReadingOptions } from "../readings/readings-file.ts";
 import type { CheckOptions } from "./option-shapes.ts";
@@ -37,8 +37,9 @@ const fromCatalogue = (options: CheckOptions): Outcome<readonly Requirement[]> =
   for (const id of new Set(options.culture)) {
     const found = findCulture(id);
     if (!found.ok) return found;
+    const { id: culture, low, high, ceiling, hours: time } = found.value;
     const share = fraction(options.share ?? usualShare);
-    wanted.push({ ...found.value.requirement, share });
+    wanted.push({ culture, low, high, ceiling, hours: time, share });
   }
   return done(wanted);
 };
@@ -55,7 +56,8 @@ const thermometerOf = (options: CheckOptions): ThermometerStatement | null => {
     };
   }
   if (accuracy === undefined) return null;
-  return { correction: 0, standardUncertainty: accuracy / Math.sqrt(3), from: "stated", accuracy };
+  const standardUncertainty = celsiusDifference(accuracy / Math.sqrt(3));
+  return { correction: celsiusDifference(0), standardUncertainty, from: "stated", accuracy };
 };
 
 const readingOptions = (options: CheckOptions): ReadingOptions => ({

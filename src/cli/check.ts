@@ -82,8 +82,8 @@ const everythingHolds = ({ probes }: Analysis): boolean => {
 const answer = (analysis: Analysis, options: CheckOptions, shell: Shell): string => {
   if (options.json) return jsonText(toContract(analysis));
   const { colour, ascii, width } = shell;
-  const written = options.report === undefined ? "" : `\n\nReport written to ${options.report}`;
-  return toTerminal(analysis, { colour, ascii, width }).trimEnd() + written;
+  const report = options.report === undefined ? {} : { report: options.report };
+  return toTerminal(analysis, { colour, ascii, width, ...report }).trimEnd();
 };
 
 const run = async (

@@ -49,7 +49,7 @@ const checkOptions: readonly (readonly [group: string, flags: string, descriptio
 
 const checkExample = `
 Example:
-  holdband check night.csv --culture long-set --thermometer-accuracy 0.5 --report night.html
+  holdband check night.csv --culture yoghurt --thermometer-accuracy 0.5 --report night.html
   holdband check night.csv --low 37C --high 39C --hours 36
 
 Exit codes: 0 done; 1 done, not held, with --strict; 2 bad usage or unreadable file.`;

@@ -9,9 +9,10 @@ export const demoFiles: readonly string[] = [
 ];
 
 export const demoOptions: TypedOptions = {
-  low: ["37C"],
-  high: ["39C"],
-  hours: ["36"],
+  culture: ["reuteri", "warm-blend"],
+  correction: ["0.1"],
+  correctionUncertainty: ["0.1"],
+  room: ["18..24"],
 };
 
 /** The options as one would type them, one line each. */

@@ -32,8 +32,10 @@ const once = <Value>(shape: z.ZodType<Value, string>) =>
     .pipe(shape)
     .optional();
 
-const within = (low: number, high: number) => (value: number | null) =>
-  value !== null && value >= low && value <= high ? value : null;
+const within =
+  (low: number, high: number) =>
+  <Value extends number>(value: Value | null): Value | null =>
+    value !== null && value >= low && value <= high ? value : null;
 
 const plausible = (found: TypedTemperature | null): TypedTemperature | null =>
   found !== null && within(-40, 200)(found.celsius) !== null ? found : null;
