@@ -1,0 +1,260 @@
+import { readFileSync, readdirSync } from "node:fs";
+import { dirname, join, normalize } from "node:path";
+import { fileURLToPath } from "node:url";
+import { describe, expect, it } from "vitest";
+
+const root = fileURLToPath(new URL("../", import.meta.url));
+
+const filesUnder = (folder: string): readonly string[] =>
+  readdirSync(join(root, folder), { recursive: true, encoding: "utf8" })
+    .filter((name) => name.endsWith(".ts"))
+    .map((name) => `${folder}/${name.replaceAll("\\", "/")}`)
+    .toSorted();
+
+const sources = filesUnder("src");
+const tests = new Set(filesUnder("tests"));
+const textOf = new Map(sources.map((file) => [file, readFileSync(join(root, file), "utf8")]));
+
+/** A file's code without comments, so that prose about imports is not taken for one. */
+const codeOf = (file: string): string =>
+  (textOf.get(file) ?? "").replaceAll(/\/\*[\s\S]*?\*\//g, "").replaceAll(/(^|\s)\/\/.*$/gm, "");
+
+const specifiers = (file: string): readonly string[] =>
+  [...codeOf(file).matchAll(/(?:\bfrom\s+|\bimport\s+|\bimport\()\s*["']([^"']+)["']/g)].map(
+    (match) => match[1] ?? "",
+  );
+
+const imports = sources.flatMap((file) =>
+  specifiers(file).map((to) => ({
+    file,
+    to: to.startsWith(".") ? normalize(join(dirname(file), to)) : to,
+    own: to.startsWith("."),
+  })),
+);
+
+/** A room is a folder of src, or a file that stands directly in it. */
+const roomOf = (file: string): string => {
+  const parts = file.split("/");
+  return parts.length > 2 ? (parts[1] ?? "") : (parts[1] ?? "").replace(/\.ts$/, "");
+};
+
+/** Files that only give data its shape; anyone may know them. */
+const shapes: ReadonlySet<string> = new Set([
+  "src/readings/series.ts",
+  "src/readings/readings-file.ts",
+  "src/hold/hold.ts",
+  "src/culture/culture.ts",
+  "src/culture/verdict-types.ts",
+  "src/analysis-types.ts",
+]);
+
+interface Row {
+  readonly rooms: readonly string[];
+  /** Rooms it may import besides itself; "shapes" stands for the files above. */
+  readonly may: readonly string[];
+  /** Packages and Node modules it may import. */
+  readonly packages: readonly string[];
+  readonly why: string;
+}
+
+const table: readonly Row[] = [
+  {
+    rooms: ["quantity", "problem", "notice"],
+    may: ["quantity", "problem", "notice"],
+    packages: [],
+    why: "the words everybody uses; whatever they imported, everybody would",
+  },
+  {
+    rooms: ["quantity-text"],
+    may: ["quantity"],
+    packages: [],
+    why: "reads what a person types; knows quantities and nothing else",
+  },
+  {
+    rooms: ["stats"],
+    may: [],
+    packages: ["simple-statistics"],
+    why: "numbers in, numbers out; checked against certified data, so it must stand alone",
+  },
+  {
+    rooms: ["readings"],
+    may: ["stats", "quantity", "quantity-text", "problem", "notice"],
+    packages: ["csv-parse", "zod", "simple-statistics"],
+    why: "a file to a series; what the readings mean is decided later",
+  },
+  {
+    rooms: ["thermometer"],
+    may: ["stats", "quantity", "problem", "shapes"],
+    packages: ["simple-statistics"],
+    why: "a correction and its uncertainty hold for any reading",
+  },
+  {
+    rooms: ["hold"],
+    may: ["stats", "quantity", "problem", "shapes"],
+    packages: ["simple-statistics"],
+    why: "what a night was, before any culture is asked about",
+  },
+  {
+    rooms: ["culture"],
+    may: ["hold", "thermometer", "stats", "quantity", "problem", "shapes"],
+    packages: ["simple-statistics"],
+    why: "the decision; it must not depend on how a file looked or how a result is shown",
+  },
+  {
+    rooms: ["analysis", "analysis-types", "probe-analysis"],
+    may: [
+      ...["analysis", "analysis-types", "probe-analysis", "readings", "thermometer", "hold"],
+      ...["culture", "stats", "quantity", "problem", "notice", "shapes"],
+    ],
+    packages: [],
+    why: "the one door for shells; joins the rooms and adds no method of its own",
+  },
+  {
+    rooms: ["report"],
+    may: ["analysis", "analysis-types", "quantity", "problem", "notice", "shapes"],
+    packages: ["vega", "vega-lite"],
+    why: "renders an Analysis and computes no result, so every rendering says the same",
+  },
+  {
+    rooms: ["cli"],
+    may: [
+      ...["analysis", "analysis-types", "report", "problem", "quantity", "quantity-text"],
+      ...["culture/catalogue", "shapes"],
+    ],
+    packages: ["commander", "zod", "node:"],
+    why: "thin: options in, texts out; of the core it knows the door and the list of cultures",
+  },
+  {
+    rooms: ["build"],
+    may: [],
+    packages: ["esbuild", "node:"],
+    why: "makes dist/; no part of the program",
+  },
+];
+
+const rowOf = (file: string): Row | undefined =>
+  table.find(({ rooms }) => rooms.includes(roomOf(file)));
+
+const core: ReadonlySet<string> = new Set([
+  ...["quantity", "quantity-text", "problem", "notice", "stats", "readings", "thermometer"],
+  ...["hold", "culture", "analysis", "analysis-types", "probe-analysis"],
+]);
+const coreFiles = sources.filter((file) => core.has(roomOf(file)));
+
+const packageMatches = (wanted: string, allowed: string): boolean =>
+  allowed.endsWith(":")
+    ? wanted.startsWith(allowed)
+    : wanted === allowed || wanted.startsWith(`${allowed}/`);
+
+const mayImport = (row: Row, file: string, to: string): boolean => {
+  const room = roomOf(to);
+  if (room === roomOf(file) || row.may.includes(room)) return true;
+  if (row.may.includes("shapes") && shapes.has(to)) return true;
+  return row.may.some((one) => to === `src/${one}.ts`);
+};
+
+describe("who may import whom", () => {
+  it("has a row for every file", () => {
+    expect(sources.length).toBeGreaterThan(50);
+    expect(sources.filter((file) => rowOf(file) === undefined)).toEqual([]);
+  });
+
+  it.each(table)("$rooms: $why", (row) => {
+    const strays = imports
+      .filter(({ file }) => rowOf(file) === row)
+      .filter(({ file, to, own }) =>
+        own ? !mayImport(row, file, to) : !row.packages.some((one) => packageMatches(to, one)),
+      )
+      .map(({ file, to }) => `${file} imports ${to}`);
+    expect(strays).toEqual([]);
+  });
+
+  it("finds every import to be a file that is there, with its ending", () => {
+    const known = new Set(sources);
+    expect(imports.filter(({ to, own }) => own && !known.has(to))).toEqual([]);
+  });
+
+  it("has no cycles", () => {
+    const next = new Map(sources.map((file) => [file, [] as string[]]));
+    for (const { file, to, own } of imports) if (own) next.get(file)?.push(to);
+    const state = new Map<string, "open" | "closed">();
+    const cycles: string[] = [];
+    const visit = (file: string, path: readonly string[]): void => {
+      if (state.get(file) === "open") cycles.push([...path, file].join(" -> "));
+      if (state.has(file)) return;
+      state.set(file, "open");
+      for (const to of next.get(file) ?? []) visit(to, [...path, file]);
+      state.set(file, "closed");
+    };
+    for (const file of sources) visit(file, []);
+    expect(cycles).toEqual([]);
+  });
+
+  it("has no barrel: no index.ts, and no file that only passes others on", () => {
+    expect(sources.filter((file) => file.endsWith("/index.ts"))).toEqual([]);
+    const passesOn = /^\s*export\s+(?:\*|\{[^}]*\})\s+from\b/m;
+    // Types may be passed on where a door promises them: src/analysis.ts.
+    expect(sources.filter((file) => passesOn.test(codeOf(file)))).toEqual([]);
+  });
+});
+
+describe("the core", () => {
+  const forbidden: readonly (readonly [what: string, pattern: RegExp])[] = [
+    ["Node", /\bprocess\.|\bBuffer\b|\bfrom\s+["']node:/],
+    ["the page", /\bdocument\.|\bglobalThis\b|\blocalStorage\b/],
+    ["the clock", /\bDate\.now\b|\bnew Date\(\s*\)|\bperformance\./],
+    ["chance", /\bMath\.random\b|\bcrypto\./],
+    ["the locale", /\bIntl\b|\.toLocale\w*\(|\.localeCompare\(/],
+  ];
+
+  it.each(forbidden)("never touches %s", (_, pattern) => {
+    expect(coreFiles.length).toBeGreaterThan(30);
+    expect(coreFiles.filter((file) => pattern.test(codeOf(file)))).toEqual([]);
+  });
+
+  it("keeps degF to where something is read or shown", () => {
+    const inside = coreFiles.filter((file) => ["stats", "hold", "culture"].includes(roomOf(file)));
+    expect(inside.filter((file) => /fahrenheit/i.test(codeOf(file)))).toEqual([]);
+  });
+});
+
+/** Files longer than 200 lines, each with the reason. */
+const longFiles: ReadonlyMap<string, string> = new Map([
+  ["src/culture/catalogue.ts", "a list, one entry after the other"],
+]);
+
+/** Files without a test of their own name, each with where they are tested instead. */
+const testedElsewhere: ReadonlyMap<string, string> = new Map([
+  ["src/build/bundle.ts", "tests/package.test.ts installs and runs what it makes"],
+  ["src/cli/main.ts", "tests/cli runs it as a program"],
+  ["src/cli/command-result.ts", "tests/cli/bad-input.test.ts reads its failures"],
+  ["src/cli/usage-problem.ts", "tests/cli/command-line.test.ts"],
+  ["src/cli/option-shapes.ts", "tests/cli/check-options.test.ts"],
+  ["src/cli/flag-name.ts", "tests/cli/check-options.test.ts"],
+  ["src/cli/demo-story.ts", "tests/cli/demo.test.ts"],
+  ["src/cli/system-reason.ts", "tests/cli/report-file.test.ts"],
+]);
+
+const hasCode = (file: string): boolean =>
+  /^\s*(?:export\s+)?(?:const|let|function|async function|class)\s/m.test(codeOf(file));
+
+describe("files", () => {
+  it("have at most 200 lines", () => {
+    const long = sources.filter((file) => (textOf.get(file) ?? "").split("\n").length > 201);
+    expect(long.filter((file) => !longFiles.has(file))).toEqual([]);
+  });
+
+  it("have a test of the same name, or a reason", () => {
+    const untested = sources
+      .filter((file) => hasCode(file) && !testedElsewhere.has(file))
+      .filter((file) => !tests.has(file.replace(/^src/, "tests").replace(/\.ts$/, ".test.ts")));
+    expect(untested).toEqual([]);
+  });
+
+  it("keep the lists of exceptions true", () => {
+    const known = new Set(sources);
+    for (const file of [...longFiles.keys(), ...testedElsewhere.keys(), ...shapes]) {
+      expect(known.has(file), file).toBe(true);
+    }
+  });
+});

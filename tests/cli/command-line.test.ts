@@ -1,0 +1,50 @@
+import { describe, expect, it } from "vitest";
+import { parseCommandLine } from "../../src/cli/command-line.ts";
+import { problemText } from "../../src/problem.ts";
+
+const parse = (...line: string[]) => parseCommandLine(line, "1.2.3");
+
+describe("parseCommandLine", () => {
+  it("collects every value of every option, negative ones too", () => {
+    expect(
+      parse("check", "a.csv", "b.csv", "--low", "-3", "--probe", "A=food", "--probe", "B=bath"),
+    ).toEqual({
+      kind: "check",
+      files: ["a.csv", "b.csv"],
+      options: { low: ["-3"], probe: ["A=food", "B=bath"] },
+    });
+    expect(parse("check", "a", "--json", "--strict")).toMatchObject({
+      options: { json: true, strict: true },
+    });
+  });
+
+  it("gives the demo a folder", () => {
+    expect(parse("demo")).toMatchObject({ kind: "demo", folder: "holdband-demo" });
+    expect(parse("demo", "here")).toMatchObject({ kind: "demo", folder: "here" });
+  });
+
+  it("answers --version and --help as text with a real example", () => {
+    expect(parse("--version")).toEqual({ kind: "text", text: "1.2.3" });
+    for (const line of [
+      [],
+      ["--help"],
+      ["check", "--help"],
+      ["help", "check"],
+      ["demo", "--help"],
+    ]) {
+      const parsed = parse(...line);
+      expect(parsed.kind === "text" && parsed.text).toMatch(/Example:\n {2}holdband (check|demo) /);
+    }
+  });
+
+  it.each([
+    [["check"], "Expected at least one logger's file, found none."],
+    [["chekc"], 'found chekc. Did you mean check? "holdband --help"'],
+    [["check", "a", "--lo", "3"], 'found --lo. Did you mean --low? "holdband check --help"'],
+    [["check", "a", "--low"], "Expected a value after the option, found --low alone."],
+    [["demo", "a", "b"], "Expected nothing more after the folder"],
+  ])("turns %j into one sentence", (line, text) => {
+    const parsed = parse(...line);
+    expect(parsed.kind === "problem" && problemText(parsed.problem)).toContain(text);
+  });
+});

@@ -1,0 +1,40 @@
+import { describe, expect, it } from "vitest";
+import { notice, noticeText } from "../src/notice.ts";
+import type { Notice, NoticeCode, NoticeFacts } from "../src/notice.ts";
+
+/** Constructed facts, one set for each code; the compiler asks for every code. */
+const samples: { readonly [Code in NoticeCode]: NoticeFacts[Code] } = {
+  "unit-inferred": { unit: "degF", middle: 100.4 },
+  "date-order-decided": { order: "day first", why: "line 30 has a day of 14" },
+  "clock-jump-mended": { line: 512, jumpMinutes: 60 },
+  "rows-reordered": { count: 3, firstLine: 12 },
+  gap: { firstLine: 40, minutes: 35, count: 2 },
+  "preamble-skipped": { lines: 4 },
+  "columns-ignored": { columns: "Humidity, Battery" },
+  "interval-applied": { seconds: 5 },
+  "probes-named": { names: "probe 1, probe 2" },
+  "coarse-resolution": { probe: "Jar", resolution: 0.5 },
+  "stuck-readings": { probe: "Jar", minutes: 90 },
+  "assumed-thermometer": { accuracy: 1 },
+};
+
+const notices = Object.entries(samples).map(([code, facts]) => ({ code, facts }) as Notice);
+
+describe("noticeText", () => {
+  it.each(notices)("$code is a whole sentence with its facts", (item) => {
+    const text = noticeText(item);
+    expect(text).toMatch(/\.$/);
+    expect(text).not.toMatch(/undefined|null|NaN|\[object|\s{2}/);
+    for (const fact of Object.values(item.facts)) expect(text).toContain(String(fact));
+  });
+
+  it("counts one as one", () => {
+    expect(noticeText(notice("rows-reordered", { count: 1, firstLine: 12 }))).toMatch(
+      /^1 row was /,
+    );
+    expect(noticeText(notice("rows-reordered", { count: 2, firstLine: 12 }))).toMatch(
+      /^2 rows were /,
+    );
+    expect(noticeText(notice("preamble-skipped", { lines: 1 }))).toMatch(/^1 line .* was /);
+  });
+});
