@@ -103,8 +103,18 @@ const table: readonly Row[] = [
   {
     rooms: ["analysis", "analysis-types", "probe-analysis"],
     may: [
-      ...["analysis", "analysis-types", "probe-analysis", "readings", "thermometer", "hold"],
-      ...["culture", "stats", "quantity", "problem", "notice", "shapes"],
+      "analysis",
+      "analysis-types",
+      "probe-analysis",
+      "readings",
+      "thermometer",
+      "hold",
+      "culture",
+      "stats",
+      "quantity",
+      "problem",
+      "notice",
+      "shapes",
     ],
     packages: [],
     why: "the one door for shells; joins the rooms and adds no method of its own",
@@ -118,8 +128,14 @@ const table: readonly Row[] = [
   {
     rooms: ["cli"],
     may: [
-      ...["analysis", "analysis-types", "report", "problem", "quantity", "quantity-text"],
-      ...["culture/catalogue", "shapes"],
+      "analysis",
+      "analysis-types",
+      "report",
+      "problem",
+      "quantity",
+      "quantity-text",
+      "culture/catalogue",
+      "shapes",
     ],
     packages: ["commander", "zod", "node:"],
     why: "thin: options in, texts out; of the core it knows the door and the list of cultures",
@@ -136,8 +152,18 @@ const rowOf = (file: string): Row | undefined =>
   table.find(({ rooms }) => rooms.includes(roomOf(file)));
 
 const core: ReadonlySet<string> = new Set([
-  ...["quantity", "quantity-text", "problem", "notice", "stats", "readings", "thermometer"],
-  ...["hold", "culture", "analysis", "analysis-types", "probe-analysis"],
+  "quantity",
+  "quantity-text",
+  "problem",
+  "notice",
+  "stats",
+  "readings",
+  "thermometer",
+  "hold",
+  "culture",
+  "analysis",
+  "analysis-types",
+  "probe-analysis",
 ]);
 const coreFiles = sources.filter((file) => core.has(roomOf(file)));
 

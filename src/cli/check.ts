@@ -28,11 +28,13 @@ const openAll = async (
   onBytes: (count: number) => void,
 ): Promise<Outcome<readonly LoggerFile[]>> => {
   const names = shownNames(paths);
+  const opened = await Promise.all(
+    paths.map((path, at) => openLoggerFile(path, onBytes, names[at])),
+  );
   const files: LoggerFile[] = [];
-  for (const [at, path] of paths.entries()) {
-    const opened = await openLoggerFile(path, onBytes, names[at]);
-    if (!opened.ok) return opened;
-    files.push(opened.value);
+  for (const file of opened) {
+    if (!file.ok) return file;
+    files.push(file.value);
   }
   return done(files);
 };

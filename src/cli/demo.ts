@@ -16,22 +16,25 @@ const reportName = "report.html";
 const sameBytes = async (one: string, other: string): Promise<boolean> =>
   (await readFile(one)).equals(await readFile(other));
 
+const isForeign = async (name: string, folder: string, fixtures: string): Promise<boolean> => {
+  if (name === reportName) return false;
+  if (!demoFiles.includes(name)) return true;
+  return !(await sameBytes(join(folder, name), join(fixtures, name)));
+};
+
 /** A second run may write over the first one's files, but over nothing else. */
-const foreign = async (folder: string, fixtures: string): Promise<string | null> => {
-  for (const name of await readdir(folder)) {
-    if (name === reportName) continue;
-    if (!demoFiles.includes(name)) return name;
-    if (!(await sameBytes(join(folder, name), join(fixtures, name)))) return `a changed ${name}`;
-  }
-  return null;
+const foreign = async (folder: string, fixtures: string): Promise<readonly string[]> => {
+  const names = await readdir(folder);
+  const strange = await Promise.all(names.map((name) => isForeign(name, folder, fixtures)));
+  return names.filter((_, at) => strange[at]);
 };
 
 const prepareFolder = async (folder: string, fixtures: string): Promise<Outcome<void>> => {
   try {
     await mkdir(folder, { recursive: true });
     const found = await foreign(folder, fixtures);
-    if (found !== null) return failed("folder-in-use", { folder, found });
-    for (const name of demoFiles) await copyFile(join(fixtures, name), join(folder, name));
+    if (found.length > 0) return failed("folder-in-use", { folder, found: found.join(", ") });
+    await Promise.all(demoFiles.map((name) => copyFile(join(fixtures, name), join(folder, name))));
     return done(undefined);
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code;

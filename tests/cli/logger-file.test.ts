@@ -6,6 +6,11 @@ import { temporaryFolder, write } from "./run-holdband.ts";
 
 const ignore = (): void => undefined;
 
+const codeFor = async (path: string): Promise<string> => {
+  const opened = await openLoggerFile(path, ignore);
+  return opened.ok ? "" : opened.problem.code;
+};
+
 describe("openLoggerFile", () => {
   it("gives the bytes and their SHA-256", async () => {
     // FIPS 180-4's one-block example: SHA-256 of "abc".
@@ -28,10 +33,6 @@ describe("openLoggerFile", () => {
   it("says what stands in the way", async () => {
     const folder = temporaryFolder();
     mkdirSync(join(folder, "inner"));
-    const codeFor = async (path: string): Promise<string> => {
-      const opened = await openLoggerFile(path, ignore);
-      return opened.ok ? "" : opened.problem.code;
-    };
     expect(await codeFor(join(folder, "no.csv"))).toBe("file-missing");
     expect(await codeFor(join(write(folder, "a.csv", "x"), "b.csv"))).toBe("file-missing");
     expect(await codeFor(join(folder, "inner"))).toBe("file-is-directory");

@@ -1,23 +1,23 @@
 import { describe, expect, it } from "vitest";
 import { startProgress } from "../../src/cli/progress.ts";
 
-describe("startProgress", () => {
-  const watch = (steps: readonly (readonly [atMilliseconds: number, bytes: number])[]) => {
-    const lines: string[] = [];
-    let now = 1000;
-    const progress = startProgress(
-      (line) => lines.push(line),
-      () => 4e6,
-      () => now,
-    );
-    for (const [at, bytes] of steps) {
-      now = 1000 + at;
-      progress.add(bytes);
-    }
-    progress.end();
-    return lines;
-  };
+const watch = (steps: readonly (readonly [atMilliseconds: number, bytes: number])[]) => {
+  const lines: string[] = [];
+  let now = 1000;
+  const progress = startProgress(
+    (line) => lines.push(line),
+    () => 4e6,
+    () => now,
+  );
+  for (const [at, bytes] of steps) {
+    now = 1000 + at;
+    progress.add(bytes);
+  }
+  progress.end();
+  return lines;
+};
 
+describe("startProgress", () => {
   it("is silent on short work, and has nothing to wipe", () => {
     expect(
       watch([
