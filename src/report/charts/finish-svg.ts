@@ -1,0 +1,49 @@
+/**
+ * Makes vega's SVG fit for the page: numbers at two decimals, no fonts of its
+ * own, no unseen elements, ids that depend on nothing but the chart's own, and
+ * words for those who cannot see it. Only tags are touched, never text.
+ */
+import { escapeText } from "../markup.ts";
+
+const dropped =
+  /\s(?:class|role|aria-[a-z]+|pointer-events|font-family|xmlns:xlink|version|opacity="1"|stroke-miterlimit|style)(?:="[^"]*")?/g;
+const unseen = /<path(?=[^>]*(?:class="background"|class="foreground"))[^>]*\/>/g;
+const longNumber = /-?\d+\.\d{3,}(?:e-?\d+)?/g;
+
+const shortened = (number: string): string => String(Number(Number(number).toFixed(2)) || 0);
+
+const tidyTag = (tag: string): string =>
+  tag.replaceAll(dropped, "").replaceAll(longNumber, shortened);
+
+export interface Caption {
+  readonly id: string;
+  readonly title: string;
+  readonly description: string;
+}
+
+/** The first `<svg ...>` becomes an image with a title and a description. */
+const opening = (svg: string, { id, title, description }: Caption): string =>
+  svg.replace(/^<svg[^>]*?width="([\d.]+)" height="([\d.]+)"[^>]*>/, (_tag, width, height) =>
+    [
+      `<svg xmlns="http://www.w3.org/2000/svg" role="img" viewBox="0 0 ${width} ${height}"`,
+      ` aria-labelledby="${id}-title ${id}-desc">`,
+      `<title id="${id}-title">${escapeText(title)}</title>`,
+      `<desc id="${id}-desc">${escapeText(description)}</desc>`,
+    ].join(""),
+  );
+
+const ownIds = (svg: string, id: string): string =>
+  svg
+    .replaceAll(/<clipPath id="([^"]+)"/g, `<clipPath id="${id}-$1"`)
+    .replaceAll(/url\(#([^)]+)\)/g, `url(#${id}-$1)`);
+
+export const finishSvg = (svg: string, caption: Caption): string =>
+  opening(
+    ownIds(
+      svg
+        .replaceAll(unseen, "")
+        .replaceAll(/<[^>]+>/g, (tag) => (tag.startsWith("<svg") ? tag : tidyTag(tag))),
+      caption.id,
+    ).replaceAll(/<g>\s*<\/g>/g, ""),
+    caption,
+  );

@@ -1,0 +1,181 @@
+/** The hold close up, and beside it the time spent at each temperature, on one scale. */
+import type { Hold, HoldReadings } from "../../hold/hold.ts";
+import type { TemperatureUnit } from "../../quantity.ts";
+import type { ProbeAnalysis } from "../../analysis.ts";
+import { baseConfig, colour, toScale } from "./chart-theme.ts";
+import type { Size, Spec } from "./chart-theme.ts";
+import { timeAtTemperature } from "./histogram.ts";
+import { gapMinutes, lineRows } from "./line-rows.ts";
+import { requirementsOf } from "./night.ts";
+import { hourStep, multiples, stretchOf, widened } from "./scale-range.ts";
+import type { Stretch } from "./scale-range.ts";
+import { leftAxis, rightAxis, temperatureScale } from "./temperature-axes.ts";
+
+const plotHeight = 230;
+const shape = {
+  wide: { line: 470, bars: 132, slots: 400, ticks: 8 },
+  narrow: { line: 188, bars: 56, slots: 150, ticks: 3 },
+} as const;
+
+interface Frame {
+  readonly probe: ProbeAnalysis;
+  readonly hold: Hold;
+  readonly readings: HoldReadings;
+  readonly unit: TemperatureUnit;
+  readonly size: Size;
+  readonly domain: Stretch;
+}
+
+const quantity = (field: string): Spec => ({ field, type: "quantitative" });
+
+/** Window edges are shown while they are within reach: a far window must not flatten the hold. */
+const reach = 4;
+
+const domainOf = (
+  { probe, hold }: Pick<Frame, "probe" | "hold">,
+  unit: TemperatureUnit,
+): Stretch => {
+  const own = stretchOf(
+    [hold.min, hold.max],
+    [
+      hold.band.low,
+      hold.band.high,
+      ...(probe.guardedBand === null ? [] : [probe.guardedBand.low, probe.guardedBand.high]),
+    ],
+  );
+  const near = requirementsOf(probe)
+    .flatMap(({ low, high, ceiling }) => (ceiling === null ? [low, high] : [low, high, ceiling]))
+    .filter((edge) => edge > own.low - reach && edge < own.high + reach);
+  const all = stretchOf(near, [own.low, own.high]);
+  return widened({ low: toScale(unit, all.low), high: toScale(unit, all.high) }, 0.08, 0.2);
+};
+
+const clamp = ({ low, high }: Stretch, value: number): number =>
+  Math.min(Math.max(value, low), high);
+
+const backgroundLayers = ({ probe, domain, unit, hold }: Frame): readonly Spec[] => {
+  const onScale = (value: number): number => clamp(domain, toScale(unit, value));
+  const inside = (value: number): boolean => value > domain.low && value < domain.high;
+  const windows = requirementsOf(probe).map(({ low, high }) => ({
+    low: onScale(low),
+    high: onScale(high),
+  }));
+  const edges = requirementsOf(probe)
+    .flatMap(({ low, high }) => [toScale(unit, low), toScale(unit, high)])
+    .filter(inside);
+  const ceilings = requirementsOf(probe)
+    .flatMap(({ ceiling }) => (ceiling === null ? [] : [toScale(unit, ceiling)]))
+    .filter(inside);
+  const box = (values: readonly Stretch[], mark: Spec): Spec => ({
+    data: { values },
+    mark: { type: "rect", ...mark },
+    encoding: { y: quantity("low"), y2: { field: "high" } },
+  });
+  const rule = (values: readonly number[], mark: Spec): Spec => ({
+    data: { values: values.map((at) => ({ at })) },
+    mark: { type: "rule", ...mark },
+    encoding: { y: quantity("at") },
+  });
+  const scaled = ({ low, high }: Stretch): Stretch => ({ low: onScale(low), high: onScale(high) });
+  return [
+    box(windows, { color: colour.window }),
+    rule(edges, { color: colour.windowEdge, strokeWidth: 1.2 }),
+    ...(probe.guardedBand === null
+      ? []
+      : [
+          box([scaled(probe.guardedBand)], {
+            color: colour.guard,
+            stroke: colour.band,
+            strokeDash: [3, 3],
+          }),
+        ]),
+    box([scaled(hold.band)], { color: colour.band, fillOpacity: 0.34, stroke: colour.band }),
+    rule(ceilings, { color: colour.limit, strokeWidth: 1.6, strokeDash: [7, 4] }),
+  ];
+};
+
+const linePanel = (frame: Frame): Spec => {
+  const { readings, hold, unit, size, domain } = frame;
+  const hours = { low: hold.fromMinute / 60, high: hold.toMinute / 60 };
+  const { line, slots, ticks } = shape[size.name];
+  const values = multiples(hours, hourStep(hours.high - hours.low, ticks));
+  const rows = lineRows(
+    readings.minutes,
+    readings.celsius,
+    gapMinutes(readings.minutes),
+    slots,
+    unit,
+  );
+  return {
+    width: line,
+    height: plotHeight,
+    layer: [
+      ...backgroundLayers(frame),
+      {
+        data: { values: rows },
+        mark: { type: "line", color: colour.line, strokeWidth: 1.3, strokeJoin: "round" },
+        encoding: {
+          x: {
+            ...quantity("hour"),
+            scale: { domain: [hours.low, hours.high], nice: false },
+            axis: { values, grid: false, labelExpr: "datum.label + ' h'" },
+          },
+          y: {
+            ...quantity("value"),
+            scale: temperatureScale(domain),
+            axis: leftAxis(unit, domain, 6),
+          },
+        },
+      },
+    ],
+  };
+};
+
+const barPanel = (frame: Frame): Spec => {
+  const { probe, readings, unit, size, domain } = frame;
+  const drawn = readings.celsius.map((value) => toScale(unit, value));
+  const bars = timeAtTemperature(drawn, readings.weights, 32, probe.series.resolution);
+  const most = bars.reduce((so, { minutes }) => Math.max(so, minutes), 0);
+  const width = shape[size.name].bars;
+  return {
+    width,
+    height: plotHeight,
+    layer: [
+      ...backgroundLayers(frame),
+      {
+        data: { values: bars.map((bar) => ({ ...bar, zero: 0 })) },
+        mark: { type: "rect", color: colour.line, stroke: colour.paper, strokeWidth: 0.6 },
+        encoding: {
+          x: {
+            ...quantity("zero"),
+            scale: { domain: [0, most * 1.06], nice: false },
+            axis: null,
+          },
+          x2: { field: "minutes" },
+          y: { ...quantity("low"), scale: temperatureScale(domain), axis: null },
+          y2: { field: "high" },
+        },
+      },
+      rightAxis(unit, domain, 6, width, size),
+    ],
+  };
+};
+
+/** Null where there is no hold to show. */
+export const holdSpec = (probe: ProbeAnalysis, unit: TemperatureUnit, size: Size): Spec | null => {
+  const { hold, holdReadings: readings } = probe.night;
+  if (hold === null || readings === null || readings.minutes.length === 0) return null;
+  const frame: Frame = {
+    probe,
+    hold,
+    readings,
+    unit,
+    size,
+    domain: domainOf({ probe, hold }, unit),
+  };
+  return {
+    config: baseConfig(size),
+    spacing: 10,
+    hconcat: [linePanel(frame), barPanel(frame)],
+  };
+};

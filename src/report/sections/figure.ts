@@ -1,0 +1,50 @@
+/** A chart on the page: drawn once for wide screens and paper, once for phones. */
+import { renderSvg } from "../charts/render-svg.ts";
+import { sizes } from "../charts/chart-theme.ts";
+import type { Chart, Size, Spec } from "../charts/chart-theme.ts";
+import { markup, trustedMarkup } from "../markup.ts";
+import type { Markup } from "../markup.ts";
+
+export interface FigureParts extends Omit<Chart, "spec"> {
+  readonly spec: (size: Size) => Spec;
+  readonly key: readonly Markup[];
+  readonly caption: string;
+}
+
+export const figure = async (parts: FigureParts): Promise<Markup> => {
+  const drawings: Markup[] = [];
+  for (const size of sizes) {
+    const chart = { ...parts, id: `${parts.id}-${size.name}`, spec: parts.spec(size) };
+    drawings.push(
+      markup`<div class="${size.name}">${trustedMarkup(await renderSvg(chart))}</div>\n`,
+    );
+  }
+  const key = parts.key.length === 0 ? null : markup`<ul class="key">${parts.key}</ul>`;
+  return markup`<figure>
+${drawings}${key}
+<figcaption>${parts.caption}</figcaption>
+</figure>`;
+};
+
+/** Small samples of what the chart draws, named in words. */
+const samples = {
+  line: '<path d="M0 6H26" stroke="var(--line)" stroke-width="2"/>',
+  bath: '<path d="M0 6H26" stroke="var(--context)" stroke-width="1.5" stroke-dasharray="6 2"/>',
+  room: '<path d="M0 6H26" stroke="var(--context)" stroke-width="1.5" stroke-dasharray="2 2"/>',
+  window:
+    '<path d="M0 0H26V12H0Z" fill="var(--window)"/><path d="M0 0.6H26M0 11.4H26" stroke="var(--window-edge)" stroke-width="1.2"/>',
+  ceiling: '<path d="M0 6H26" stroke="var(--limit)" stroke-width="2" stroke-dasharray="7 4"/>',
+  band: '<path d="M0.5 0.5H25.5V11.5H0.5Z" fill="var(--band)" fill-opacity="0.34" stroke="var(--band)"/>',
+  guard:
+    '<path d="M0.5 0.5H25.5V11.5H0.5Z" fill="var(--guard)" stroke="var(--band)" stroke-dasharray="3 3"/>',
+  inside: '<path d="M0 0H26V12H0Z" fill="var(--line)"/>',
+  below:
+    '<path d="M0.7 0.7H25.3V11.3H0.7Z" fill="var(--limit)" fill-opacity="0.3" stroke="var(--limit)" stroke-width="1.4" stroke-dasharray="3 2"/>',
+  above:
+    '<path d="M0.7 0.7H25.3V11.3H0.7Z" fill="var(--limit)" fill-opacity="0.3" stroke="var(--limit)" stroke-width="1.4"/>',
+} as const;
+
+export const keyEntry = (sample: keyof typeof samples, words: string): Markup =>
+  markup`<li>${trustedMarkup(
+    `<svg viewBox="0 0 26 12" aria-hidden="true" focusable="false" fill="none">${samples[sample]}</svg>`,
+  )}<span>${words}</span></li>\n`;

@@ -1,0 +1,125 @@
+/**
+ * The report's one style sheet. Colours are few and dark enough to read
+ * (4.5 : 1 and more on their ground, in both schemes); everything a colour says
+ * is also said by a word, a dash or a border, for colour blindness and grey print.
+ */
+
+const light = `
+  --paper: #fdfcf9; --raised: #f4f2ec; --ink: #1c2226; --muted: #545d63; --rule: #d9d6cd;
+  --line: #17527a; --context: #6f7a80; --window: #dde8ee; --window-edge: #6d8ea3;
+  --band: #b9770e; --guard: rgba(185, 119, 14, 0.12); --limit: #9b2f1f;
+  --holds: #17527a; --misses: #9b2f1f; --unproven: #545d63;`;
+
+const dark = `
+  --paper: #14181b; --raised: #1d2327; --ink: #e9e6df; --muted: #a9b1b6; --rule: #343c42;
+  --line: #86c4ea; --context: #8b979e; --window: #1f323d; --window-edge: #547c94;
+  --band: #e0a545; --guard: rgba(224, 165, 69, 0.14); --limit: #f0907c;
+  --holds: #86c4ea; --misses: #f0907c; --unproven: #b9c0c4;`;
+
+const page = `
+:root { color-scheme: light dark; ${light} }
+@media (prefers-color-scheme: dark) { :root { ${dark} } }
+* { box-sizing: border-box; }
+html { -webkit-text-size-adjust: 100%; }
+body {
+  margin: 0; background: var(--paper); color: var(--ink);
+  font: 1.0625rem/1.6 Charter, "Bitstream Charter", "Iowan Old Style", "Palatino Linotype", Palatino, Georgia, "Liberation Serif", serif;
+}
+svg text, .plain, table, .key, .mark, .small, figcaption {
+  font-family: system-ui, -apple-system, "Segoe UI", Roboto, "Helvetica Neue", Arial, "Liberation Sans", sans-serif;
+}
+.sheet { max-width: 46.5rem; margin: 0 auto; padding: 2.5rem 1.25rem 4rem; }
+.skip { position: absolute; left: -999rem; }
+.skip:focus { left: 1rem; top: 1rem; background: var(--paper); padding: 0.5rem 0.75rem; z-index: 1; }
+a { color: var(--line); }
+h1, h2, h3 { line-height: 1.22; text-wrap: balance; margin: 0; font-weight: 600; overflow-wrap: anywhere; }
+h1 { font-size: 2.1rem; letter-spacing: -0.012em; }
+h2 { font-size: 1.45rem; margin: 3.5rem 0 0.75rem; padding-top: 1.1rem; border-top: 1px solid var(--rule); }
+h3 { font-size: 1.12rem; margin: 2rem 0 0.4rem; }
+p { margin: 0 0 0.8rem; max-width: 40rem; overflow-wrap: anywhere; }
+.small { font-size: 0.85rem; line-height: 1.5; color: var(--muted); }
+.byline { margin-top: 0.5rem; }
+ul, ol { margin: 0.4rem 0 1rem; padding-left: 1.25rem; max-width: 40rem; overflow-wrap: anywhere; }
+li { margin: 0.2rem 0; }
+li::marker { color: var(--muted); }`;
+
+const answers = `
+.answer { margin: 2rem 0 0; padding: 0 0 0 1.25rem; border-left: 4px solid var(--unproven); break-inside: avoid; }
+.answer.holds { border-left-color: var(--holds); }
+.answer.misses { border-left: 8px double var(--misses); }
+.answer.unproven { border-left-style: dashed; }
+.answer .verdict { display: flex; flex-wrap: wrap; align-items: baseline; gap: 0.35rem 0.9rem; margin: 0 0 0.5rem; }
+.mark {
+  display: inline-block; padding: 0.22em 0.7em 0.26em; font-size: 0.95rem; font-weight: 700; letter-spacing: 0.07em;
+  text-transform: uppercase; line-height: 1.3; border: 2px solid currentColor; border-radius: 3px;
+}
+.holds > .verdict .mark { background: var(--holds); border-color: var(--holds); color: var(--paper); }
+.misses > .verdict .mark { color: var(--misses); border-style: double; border-width: 4px; }
+.unproven > .verdict .mark { color: var(--unproven); border-style: dashed; }
+.chance { font-weight: 400; font-size: 1.12rem; }
+.answer h2 { border: 0; margin: 0 0 0.5rem; padding: 0; font-size: 1.32rem; line-height: 1.36; text-wrap: pretty; }
+.answer .where { margin: 0 0 0.15rem; }
+.do { margin-top: 0.9rem; }
+.do strong { display: block; font-size: 0.85rem; letter-spacing: 0.02em; }`;
+
+const figures = `
+figure { margin: 1.5rem 0 1.75rem; break-inside: avoid; }
+figcaption { font-size: 0.85rem; line-height: 1.5; color: var(--muted); margin-top: 0.6rem; max-width: 40rem; }
+figure svg { display: block; width: 100%; height: auto; }
+.narrow { display: none; }
+.key { display: flex; flex-wrap: wrap; gap: 0.3rem 1.2rem; margin: 0.5rem 0 0; padding: 0; list-style: none; font-size: 0.85rem; line-height: 1.45; max-width: none; }
+.key li { display: flex; align-items: center; gap: 0.5rem; margin: 0; overflow-wrap: anywhere; }
+figure .key svg { flex: none; width: 26px; height: 12px; display: inline-block; }
+table { border-collapse: collapse; width: 100%; margin: 0.75rem 0 1.5rem; font-size: 0.92rem; line-height: 1.45; font-variant-numeric: tabular-nums lining-nums; }
+caption { text-align: left; font-weight: 600; padding-bottom: 0.35rem; }
+th, td { text-align: left; vertical-align: top; padding: 0.42rem 1rem 0.42rem 0; border-bottom: 1px solid var(--rule); overflow-wrap: anywhere; }
+th:last-child, td:last-child { padding-right: 0; }
+th { font-weight: 400; color: var(--muted); }
+thead th { font-weight: 600; color: var(--ink); }
+table.pairs th { width: 44%; }
+td.number, th.number { text-align: right; white-space: nowrap; }
+dl.cautions { margin: 0; max-width: 40rem; }
+dl.cautions dt { font-weight: 600; margin-top: 1rem; }
+dl.cautions dd { margin: 0.1rem 0 0; }
+.hash { font-family: ui-monospace, "SF Mono", Menlo, Consolas, "Liberation Mono", monospace; font-size: 0.82em; overflow-wrap: anywhere; }
+.note { background: var(--raised); padding: 0.8rem 1rem; border-radius: 4px; max-width: 40rem; }
+.note > :last-child { margin-bottom: 0; }
+footer { margin-top: 3.5rem; padding-top: 1rem; border-top: 1px solid var(--rule); }`;
+
+const phone = `
+@media screen and (max-width: 560px) {
+  .sheet { padding: 1.5rem 1rem 3rem; }
+  h1 { font-size: 1.65rem; }
+  h2 { font-size: 1.3rem; margin-top: 2.75rem; }
+  .answer { padding-left: 0.9rem; }
+  .answer h2 { font-size: 1.15rem; }
+  .wide { display: none; }
+  .narrow { display: block; }
+  table.pairs, table.pairs tbody, table.pairs tr, table.pairs th, table.pairs td { display: block; width: 100%; }
+  table.pairs th { border: 0; padding: 0.5rem 0 0; }
+  table.pairs td { padding: 0 0 0.5rem; }
+  th, td { padding-right: 0.6rem; }
+}`;
+
+const print = `
+@media print {
+  :root { color-scheme: light; ${light} }
+  @page { margin: 16mm 15mm; }
+  body { font-size: 10.5pt; background: none; }
+  .sheet { max-width: none; padding: 0; }
+  .skip { display: none; }
+  h1, h2, h3, caption { break-after: avoid; }
+  h2 { margin-top: 2rem; }
+  figure, tr, .answer, dl.cautions div, .note { break-inside: avoid; }
+  svg, .mark, .note { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
+  p { orphans: 3; widows: 3; }
+}`;
+
+export const style = [page, answers, figures, phone, print].join("\n");
+
+/** For the policy's `style-src`: this very sheet and no other. */
+export const styleHash = async (): Promise<string> => {
+  const bytes = new TextEncoder().encode(style);
+  const digest = new Uint8Array(await crypto.subtle.digest("SHA-256", bytes));
+  return `sha256-${btoa(String.fromCharCode(...digest))}`;
+};

@@ -1,0 +1,86 @@
+/**
+ * Temperatures as text, always in both units: the person's own first, the
+ * other in brackets. Differences and rates convert without the offset of 32.
+ * All arguments are degC.
+ */
+import { celsiusDifferenceToFahrenheit, celsiusToFahrenheit } from "../quantity.ts";
+import type { TemperatureUnit } from "../quantity.ts";
+import { fixed, roundTogether, short } from "./number-format.ts";
+import { otherUnit, plusMinus, unitSign } from "./writing.ts";
+import type { Writing } from "./writing.ts";
+
+const shown = (celsius: number, unit: TemperatureUnit): number =>
+  unit === "degC" ? celsius : celsiusToFahrenheit(celsius);
+const shownDifference = (difference: number, unit: TemperatureUnit): number =>
+  unit === "degC" ? difference : celsiusDifferenceToFahrenheit(difference);
+
+/** One text per unit, joined: "40.8 °C (105.4 °F)". */
+const both = (writing: Writing, text: (unit: TemperatureUnit) => string): string => {
+  const other = otherUnit(writing.unit);
+  const { space } = writing;
+  return (
+    `${text(writing.unit)}${space}${unitSign(writing, writing.unit)} ` +
+    `(${text(other)}${space}${unitSign(writing, other)})`
+  );
+};
+
+/** A measured temperature, to a tenth: "40.8 °C (105.4 °F)". */
+export const temperature = (writing: Writing, celsius: number): string =>
+  both(writing, (unit) => fixed(shown(celsius, unit), 1));
+
+/** A temperature somebody asked for, without needless zeros: "38 °C (100.4 °F)". */
+export const askedTemperature = (writing: Writing, celsius: number): string =>
+  both(writing, (unit) => short(shown(celsius, unit), 1));
+
+/** "40.2 to 41.3 °C (104.4 to 106.3 °F)". */
+export const temperatureRange = (writing: Writing, low: number, high: number): string =>
+  both(writing, (unit) => `${fixed(shown(low, unit), 1)} to ${fixed(shown(high, unit), 1)}`);
+
+/** "38 to 43 °C (100.4 to 109.4 °F)". */
+export const askedRange = (writing: Writing, low: number, high: number): string =>
+  both(writing, (unit) => `${short(shown(low, unit), 1)} to ${short(shown(high, unit), 1)}`);
+
+const differenceDecimals = (value: number): number => (Math.abs(value) < 0.0995 ? 2 : 1);
+
+/** A difference, a margin, a swing: "0.9 °C (1.6 °F)"; two decimals when small. */
+export const difference = (writing: Writing, value: number): string =>
+  both(writing, (unit) => fixed(shownDifference(value, unit), differenceDecimals(value)));
+
+/** An accuracy as it was stated: "±1 °C (±1.8 °F)". */
+export const tolerance = (writing: Writing, value: number): string =>
+  both(writing, (unit) => plusMinus(writing) + short(shownDifference(value, unit), 2));
+
+/** A standard uncertainty, at most two digits: "0.29 °C (0.52 °F)". */
+export const uncertainty = (writing: Writing, value: number): string =>
+  both(writing, (unit) => {
+    const size = shownDifference(value, unit);
+    return roundTogether(size, size).uncertainty;
+  });
+
+/** "40.83 ± 0.31 °C (105.5 ± 0.6 °F)". */
+export const temperatureWithUncertainty = (
+  writing: Writing,
+  celsius: number,
+  standardUncertainty: number,
+): string =>
+  both(writing, (unit) => {
+    const pair = roundTogether(shown(celsius, unit), shownDifference(standardUncertainty, unit));
+    return `${pair.value} ${plusMinus(writing)} ${pair.uncertainty}`;
+  });
+
+/** A rate: "+0.02 °C (+0.04 °F) an hour". */
+export const perHour = (writing: Writing, value: number): string =>
+  `${both(writing, (unit) => signedFixed(shownDifference(value, unit)))} an hour`;
+
+/** "-0.03 to +0.05 °C (-0.05 to +0.09 °F) an hour". */
+export const perHourRange = (writing: Writing, low: number, high: number): string =>
+  `${both(
+    writing,
+    (unit) =>
+      `${signedFixed(shownDifference(low, unit))} to ${signedFixed(shownDifference(high, unit))}`,
+  )} an hour`;
+
+const signedFixed = (value: number): string => {
+  const text = fixed(value, Math.abs(value) < 0.00995 ? 3 : 2);
+  return value > 0 && Number(text) !== 0 ? `+${text}` : text;
+};

@@ -1,0 +1,105 @@
+/** One plain sentence for each reason behind a verdict. */
+import type { Reason } from "../../culture/verdict-types.ts";
+import type { ProbeRole } from "../../readings/series.ts";
+import { percent } from "../number-format.ts";
+import {
+  askedTemperature,
+  difference,
+  perHour,
+  temperature,
+  tolerance,
+  uncertainty,
+} from "../temperature-text.ts";
+import { duration } from "../time-text.ts";
+import type { Writing } from "../writing.ts";
+import { provenanceNames, sourceSubjects } from "./names.ts";
+import { probabilityText } from "./probability.ts";
+
+/** What the sentences need to know besides the reason itself. */
+export interface ReasonContext {
+  readonly writing: Writing;
+  readonly role: ProbeRole;
+  /** Half-width of the thermometer's specification, degC, where there is one. */
+  readonly thermometerAccuracy: number | null;
+  /** Probability from which a verdict is `holds`. */
+  readonly confidence: number;
+}
+
+type Of<Code extends Reason["code"]> = Extract<Reason, { readonly code: Code }>;
+type Sentences = {
+  readonly [Code in Reason["code"]]: (reason: Of<Code>, context: ReasonContext) => string;
+};
+
+const subjects: Readonly<Record<ProbeRole, string>> = {
+  food: "The food",
+  bath: "The bath",
+  room: "The room",
+};
+
+const edgeName = (side: "above" | "below"): string => (side === "above" ? "upper" : "lower");
+const hoursText = (hours: number, { space }: Writing): string => duration(hours * 60, space);
+
+const sentences: Sentences = {
+  "all-inside": ({ marginLow, marginHigh }, { writing, role }) =>
+    `${subjects[role]} stayed inside the window for the whole hold, with ${difference(writing, marginLow)} to spare ` +
+    `below and ${difference(writing, marginHigh)} above.`,
+  "above-window": ({ high, share }, { writing, role }) =>
+    `${subjects[role]} sat above ${askedTemperature(writing, high)} for ${percent(share, writing.space)} of the hold.`,
+  "below-window": ({ low, share }, { writing, role }) =>
+    `${subjects[role]} sat below ${askedTemperature(writing, low)} for ${percent(share, writing.space)} of the hold.`,
+  "mean-outside": ({ mean, side, by }, { writing }) =>
+    `The average of the hold was ${temperature(writing, mean)}: ${difference(writing, Math.abs(by))} ` +
+    `${side} the window's ${edgeName(side)} edge.`,
+  "swing-too-wide": ({ peakToPeak, windowWidth }, { writing }) =>
+    `The heating goes on and off and swings the temperature by ${difference(writing, peakToPeak)}; ` +
+    `the window is ${difference(writing, windowWidth)} wide.`,
+  "drifts-out": ({ perHour: rate, side }, { writing }) =>
+    `It drifts ${side === "above" ? "up" : "down"} by ${perHour(writing, Math.abs(rate)).replaceAll("+", "")}. ` +
+    `If that goes on, it leaves the window at the ${edgeName(side)} edge.`,
+  "passes-ceiling": ({ ceiling, peak, probability }, { writing, confidence }) =>
+    `It went up to ${temperature(writing, peak)}, and this culture must never pass ` +
+    `${askedTemperature(writing, ceiling)}. Chance that it is passed: ${probabilityText(probability, confidence, writing.space)}.`,
+  "near-ceiling": ({ ceiling, peak, probability }, { writing, confidence }) =>
+    `Its highest reading, ${temperature(writing, peak)}, comes close to ${askedTemperature(writing, ceiling)}, ` +
+    `which this culture must never pass. Chance that it is passed: ${probabilityText(probability, confidence, writing.space)}.`,
+  "near-edge": ({ edge, side, margin, uncertainty: doubt }, { writing }) =>
+    `The hold ${margin < 0 ? "reaches" : "stays"} ${difference(writing, Math.abs(margin))} ` +
+    `${margin < 0 ? "beyond" : "from"} the window's ${edgeName(side)} edge, ${askedTemperature(writing, edge)}; ` +
+    `the doubt is ${uncertainty(writing, doubt)}.`,
+  "dominant-doubt": ({ source, standardUncertainty, share, from }, context) =>
+    `${doubtSubject(source, standardUncertainty, context)} is ${share >= 0.5 ? "most" : "the largest part"} ` +
+    `of the doubt (${percent(share, context.writing.space)}; ${provenanceNames[from]}).`,
+  "tested-too-short": ({ tested, needed }, { writing }) =>
+    `The test shows ${hoursText(tested, writing)} of hold, and the culture needs ${hoursText(needed, writing)}.`,
+  "too-little-hold": ({ hours, readings }, { writing }) =>
+    `There ${readings === 1 ? "is" : "are"} only ${readings} ${readings === 1 ? "reading" : "readings"} ` +
+    `over ${hoursText(hours, writing)} of hold: too little to promise anything.`,
+  "fell-away": ({ afterHours, needed }, { writing }) =>
+    `The heat ended after ${hoursText(afterHours, writing)} of hold, and the culture needs ${hoursText(needed, writing)}.`,
+  "overshoot-before-hold": ({ ceiling, peak }, { writing }) =>
+    `Before it settled it went up to ${temperature(writing, peak)}, above ${askedTemperature(writing, ceiling)}, ` +
+    "which this culture must never pass.",
+  "never-reached": ({ low, peak }, { writing }) =>
+    `It never got as warm as ${askedTemperature(writing, low)}; its highest reading was ${temperature(writing, peak)}.`,
+  "no-hold": () => "These readings show no stretch where the temperature held steady.",
+  "would-settle": ({ source, verdict, probability }, { writing, confidence }) =>
+    `Without one doubt (${sourceSubjects[source].toLowerCase()}) the answer would be “${verdict}”, ` +
+    `probability ${probabilityText(probability, confidence, writing.space)}.`,
+};
+
+const doubtSubject = (
+  source: Of<"dominant-doubt">["source"],
+  standardUncertainty: number,
+  { writing, thermometerAccuracy }: ReasonContext,
+): string => {
+  if (source === "thermometer" && thermometerAccuracy !== null) {
+    return `The thermometer's ${tolerance(writing, thermometerAccuracy)}`;
+  }
+  return `${sourceSubjects[source]}, ${uncertainty(writing, standardUncertainty)},`;
+};
+
+export const reasonText = (reason: Reason, context: ReasonContext): string => {
+  const sentence = sentences[reason.code] as (reason: Reason, context: ReasonContext) => string;
+  const text = sentence(reason, context);
+  return context.writing.ascii ? text.replaceAll(/[“”]/g, '"') : text;
+};
