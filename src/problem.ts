@@ -15,9 +15,11 @@ export interface ProblemFacts {
   "file-binary": { file: string };
   "too-few-readings": { file: string; found: number };
   "no-temperature-column": { file: string; line: number; columns: string };
+  "temperature-column-undecidable": { file: string; line: number; columns: string };
   "no-time-column": { file: string; line: number; columns: string };
   "time-undecidable": { file: string; line: number; found: string };
   "date-order-undecidable": { file: string; line: number; found: string };
+  "date-order-contradicted": { file: string; line: number; found: string; order: string };
   "decimal-undecidable": { file: string; line: number; found: string };
   "unit-undecidable": { file: string; middle: number };
   "units-mixed": { file: string; line: number; found: string };
@@ -71,12 +73,16 @@ const sentences: { [Code in ProblemCode]: (facts: ProblemFacts[Code]) => string 
     `Expected at least two readings, found ${found} in ${file}. Give the whole night's file.`,
   "no-temperature-column": ({ file, line, columns }) =>
     `Expected a column of temperatures, found none in ${file}, line ${line}: ${columns}. Name it with --column NAME.`,
+  "temperature-column-undecidable": ({ file, line, columns }) =>
+    `More than one column of ${file}, line ${line}, can be a temperature, and nothing in the file says which: ${columns}. Name each one that is with --column, for example --column "column 2".`,
   "no-time-column": ({ file, line, columns }) =>
     `Expected a column of times, found none in ${file}, line ${line}: ${columns}. If the readings are evenly spaced, say how far apart with --interval, for example --interval 30s.`,
   "time-undecidable": ({ file, line, found }) =>
     `Expected a time, found "${found}" in ${file}, line ${line}, which can be read in more than one way. If the readings are evenly spaced, say how far apart with --interval, for example --interval 30s.`,
   "date-order-undecidable": ({ file, line, found }) =>
     `The date "${found}" in ${file}, line ${line}, can be day first or month first, and no other date in the file decides it. Say --date-order day-first or --date-order month-first.`,
+  "date-order-contradicted": ({ file, line, found, order }) =>
+    `Expected dates written ${order}, found "${found}" in ${file}, line ${line}, which cannot be read so. Look at that line, or say the other order with --date-order.`,
   "decimal-undecidable": ({ file, line, found }) =>
     `The number "${found}" in ${file}, line ${line}, can be read with a decimal comma or a decimal point. Say --decimal comma or --decimal point.`,
   "unit-undecidable": ({ file, middle }) =>

@@ -14,6 +14,12 @@ const samples: { readonly [Code in ProblemCode]: ProblemFacts[Code] } = {
   "no-time-column": { file: "night.csv", line: 3, columns: "Jar" },
   "time-undecidable": { file: "night.csv", line: 4, found: "12" },
   "date-order-undecidable": { file: "night.csv", line: 4, found: "02/03/2026" },
+  "date-order-contradicted": {
+    file: "night.csv",
+    line: 4,
+    found: "25/11/2026",
+    order: "month first",
+  },
   "decimal-undecidable": { file: "night.csv", line: 5, found: "38,125" },
   "unit-undecidable": { file: "night.csv", middle: 60 },
   "units-mixed": { file: "night.csv", line: 9, found: "100.4F" },

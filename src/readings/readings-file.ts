@@ -44,6 +44,8 @@ export type TimeFormat =
   | "clock"
   | "epoch-seconds"
   | "epoch-milliseconds"
+  | "epoch-microseconds"
+  | "elapsed-milliseconds"
   | "elapsed-seconds"
   | "elapsed-minutes"
   | "elapsed-hours"

@@ -40,7 +40,7 @@ export interface FoundTimes {
    * day is unknown.
    */
   readonly startWallClock: number | null;
-  /** Null where there are no dates, or where either order gives the same day. */
+  /** Null without dates, with months as words, and where either order gives the same days. */
   readonly dateOrder: DateOrder | null;
   readonly notices: readonly Notice[];
 }

@@ -1,0 +1,83 @@
+import { done, failed, type Outcome } from "../problem.ts";
+import type { TimeFormat } from "./readings-file.ts";
+import { createColumn, createLineRecord } from "./time-column.ts";
+import { mendedNotices } from "./time-mend-notices.ts";
+import type { FoundTimes, TimeAccumulator, TimeOptions } from "./time-types.ts";
+
+/** How a column of plain numbers counts time. */
+export interface NumberFormat {
+  readonly format: TimeFormat;
+  /** Seconds to one, and ones to a second: one of the two is 1. */
+  readonly secondsEach: number;
+  readonly perSecond: number;
+  readonly origin: "epoch" | "elapsed" | "serial" | "undecidable";
+  /** Serial dates are rounded to so many to one second. */
+  readonly roundTo: number;
+}
+
+/** 1970-01-01 in the 1900 date system of spreadsheets (ECMA-376 part 1, 18.17.4.1; from memory). */
+const serialOf1970 = 25569;
+
+const plain = /^\s*[+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:[eE][+-]?\d+)?\s*$/;
+const withUnit = /^\s*([+-]?\d+(?:[.,]\d+)?)\s*([a-z]+)\.?\s*$/i;
+
+/** A cell as a number, decimal comma or point, a unit behind it passed over; NaN. */
+export const timeNumber = (cell: string): number => {
+  if (plain.test(cell)) return Number(cell.includes(",") ? cell.replace(",", ".") : cell);
+  const match = withUnit.exec(cell);
+  return match === null ? NaN : Number(match[1]!.replace(",", "."));
+};
+
+/** The unit behind the number in a cell ("12.5 min"), or "". */
+export const unitBehind = (cell: string): string => withUnit.exec(cell)?.[2] ?? "";
+
+const toSeconds = (
+  values: Float64Array,
+  { origin, secondsEach, perSecond, roundTo }: NumberFormat,
+): void => {
+  const first = values[0]!;
+  const zero = origin === "epoch" ? first : origin === "serial" ? Math.floor(first) : 0;
+  for (let row = 0; row < values.length; row++) {
+    const shifted = values[row]! - zero;
+    values[row] =
+      origin === "serial"
+        ? Math.round(shifted * 86400 * roundTo) / roundTo
+        : (shifted * secondsEach) / perSecond;
+  }
+};
+
+/** Takes times that are plain numbers: since 1970, elapsed, or a spreadsheet's days. */
+export const createNumericAccumulator = (
+  how: NumberFormat,
+  options: TimeOptions,
+): TimeAccumulator => {
+  const column = createColumn();
+  const lines = createLineRecord();
+  let found = "";
+  const add = (cells: readonly string[], line: number): boolean => {
+    const value = timeNumber(cells[0] ?? "");
+    if (!Number.isFinite(value)) return false;
+    if (column.length === 0) found = cells[0]!;
+    lines.add(column.length, line);
+    column.push(value);
+    return true;
+  };
+  const start = (first: number, seconds: number): number | null => {
+    if (how.origin === "epoch") return (first / how.perSecond) * 1000;
+    if (how.origin === "elapsed") return null;
+    return ((Math.floor(first) - serialOf1970) * 86400 + seconds) * 1000;
+  };
+  const finish = (): Outcome<FoundTimes> => {
+    const seconds = column.values();
+    if (how.origin === "undecidable" || seconds.length === 0) {
+      const line = lines.lineOf(0);
+      return failed("time-undecidable", { file: options.file ?? "", line, found });
+    }
+    const first = seconds[0]!;
+    toSeconds(seconds, how);
+    const startWallClock = start(first, seconds[0]!);
+    const notices = how.origin === "serial" ? mendedNotices(seconds, lines) : [];
+    return done({ format: how.format, seconds, startWallClock, dateOrder: null, notices });
+  };
+  return { add, finish };
+};

@@ -1,0 +1,150 @@
+import { fullYear } from "./time-days.ts";
+import { layoutOf, type Layout } from "./time-layout.ts";
+import { createScan, scanStamp, shapeOf, type Scan } from "./time-scan.ts";
+
+/** The parts of the stamp read last; one object is filled again and again. */
+export interface Stamp {
+  layout: Layout;
+  /** Full year; as written where an open date has three parts of two digits. */
+  year: number;
+  /** Month, or first part of an open date. */
+  month: number;
+  /** Day, or second part of an open date. */
+  day: number;
+  /** All three parts have two digits, so the year may stand first. */
+  shortYear: boolean;
+  /** Since midnight, or elapsed; local, the offset not taken off. */
+  seconds: number;
+  hour: number;
+  /** False for a date alone. */
+  timed: boolean;
+  /** Offset from UTC, seconds; NaN where none is written. */
+  offset: number;
+}
+
+const at = (scan: Scan, index: number): number => (index < 0 ? 0 : scan.values[index]!);
+
+const readDate = (scan: Scan, layout: Layout, stamp: Stamp): void => {
+  if (layout.compactDate >= 0) {
+    const whole = at(scan, layout.compactDate);
+    stamp.year = Math.floor(whole / 10000);
+    stamp.month = Math.floor(whole / 100) % 100;
+    stamp.day = whole % 100;
+    return;
+  }
+  const digits = scan.digits[layout.year]!;
+  stamp.year = fullYear(at(scan, layout.year), digits);
+  stamp.month = at(scan, layout.month);
+  stamp.day = at(scan, layout.day);
+  stamp.shortYear = layout.date === "open" && digits <= 2 && scan.digits[layout.month] === 2;
+};
+
+/** Hours 1 to 12 and a half of the day; 22:30 PM, as some write it, is 22:30. */
+const hourOfDay = (scan: Scan, layout: Layout, hour: number): number =>
+  layout.half < 0 || hour > 12 ? hour : (hour % 12) + at(scan, layout.half);
+
+const readTime = (scan: Scan, layout: Layout, stamp: Stamp): boolean => {
+  let hour = at(scan, layout.hour);
+  let minute = at(scan, layout.minute);
+  let second = at(scan, layout.second);
+  if (layout.compactTime >= 0) {
+    const whole = at(scan, layout.compactTime) * (scan.digits[layout.compactTime] === 4 ? 100 : 1);
+    hour = Math.floor(whole / 10000);
+    minute = Math.floor(whole / 100) % 100;
+    second = whole % 100;
+  }
+  if ((layout.hour >= 0 && minute > 59) || second > 59) return false;
+  if (layout.fraction >= 0)
+    second += at(scan, layout.fraction) / 10 ** scan.digits[layout.fraction]!;
+  stamp.hour = hourOfDay(scan, layout, hour);
+  stamp.timed = layout.hour >= 0 || layout.minute >= 0 || layout.compactTime >= 0;
+  stamp.seconds = at(scan, layout.days) * 86400 + (stamp.hour * 3600 + minute * 60) + second;
+  return layout.date === "none" || stamp.seconds <= 86400;
+};
+
+const readOffset = (scan: Scan, layout: Layout): number => {
+  if (layout.offsetSign < 0) return layout.zulu < 0 ? NaN : 0;
+  const whole = at(scan, layout.compactOffset);
+  const hour = at(scan, layout.offsetHour) + Math.floor(whole / 100);
+  const minute = at(scan, layout.offsetMinute) + (whole % 100);
+  return (hour * 3600 + minute * 60) * (scan.kinds[layout.offsetSign] === 45 ? -1 : 1);
+};
+
+const noLayout = { date: "none" } as Layout;
+/** More shapes than this in one file are noise: they are worked out anew each time. */
+const shapesKept = 200;
+
+/** A reader of stamps: fills its `stamp` from cells, and remembers the shapes it has met. */
+export const createStampReader = (): {
+  readonly stamp: Stamp;
+  read(cells: readonly string[]): boolean;
+} => {
+  const scan = createScan();
+  const known = new Map<string, Layout | null>();
+  const lastKinds = new Uint8Array(scan.kinds.length);
+  let lastLength = 0;
+  const stamp: Stamp = {
+    layout: noLayout,
+    year: 0,
+    month: 0,
+    day: 0,
+    shortYear: false,
+    seconds: 0,
+    hour: 0,
+    timed: false,
+    offset: NaN,
+  };
+  const sameShape = (): boolean => {
+    if (scan.length !== lastLength) return false;
+    for (let index = 0; index < lastLength; index++)
+      if (scan.kinds[index] !== lastKinds[index]) return false;
+    return true;
+  };
+  const findLayout = (): Layout | null => {
+    const shape = shapeOf(scan);
+    const layout = known.get(shape);
+    if (layout !== undefined) return layout;
+    const found = layoutOf(shape);
+    if (known.size < shapesKept) known.set(shape, found);
+    return found;
+  };
+  const settle = (): boolean => {
+    if (sameShape()) return true;
+    const layout = findLayout();
+    if (layout === null) return false;
+    stamp.layout = layout;
+    lastKinds.set(scan.kinds);
+    lastLength = scan.length;
+    return true;
+  };
+  const read = (cells: readonly string[]): boolean => {
+    if (!scanStamp(scan, cells) || !settle()) return false;
+    const layout = stamp.layout;
+    if (layout.date !== "none") readDate(scan, layout, stamp);
+    stamp.offset = readOffset(scan, layout);
+    return readTime(scan, layout, stamp);
+  };
+  return { stamp, read };
+};
+
+/** What all stamps of one column share; a row that differs is not one of its times. */
+export interface StampKind {
+  readonly dated: boolean;
+  /** AM or PM. */
+  readonly half: boolean;
+  /** Offset from UTC. */
+  readonly zoned: boolean;
+}
+
+export const kindOf = (stamp: Stamp): StampKind => ({
+  dated: stamp.layout.date !== "none",
+  half: stamp.layout.half >= 0,
+  zoned: !Number.isNaN(stamp.offset),
+});
+
+/** A date alone fits a dated column: some programs leave out a time of 00:00. */
+export const fitsKind = (stamp: Stamp, kind: StampKind): boolean => {
+  if ((stamp.layout.date !== "none") !== kind.dated) return false;
+  if (!stamp.timed) return kind.dated && !kind.zoned;
+  return stamp.layout.half >= 0 === kind.half && !Number.isNaN(stamp.offset) === kind.zoned;
+};
