@@ -11,6 +11,11 @@ const samples: { readonly [Code in ProblemCode]: ProblemFacts[Code] } = {
   "file-binary": { file: "night.xls" },
   "too-few-readings": { file: "night.csv", found: 1 },
   "no-temperature-column": { file: "night.csv", line: 3, columns: "Time, Humidity" },
+  "temperature-column-undecidable": {
+    file: "night.csv",
+    line: 1,
+    columns: "column 2, column 3",
+  },
   "no-time-column": { file: "night.csv", line: 3, columns: "Jar" },
   "time-undecidable": { file: "night.csv", line: 4, found: "12" },
   "date-order-undecidable": { file: "night.csv", line: 4, found: "02/03/2026" },
