@@ -6,7 +6,7 @@
  *   npm run bench -- --quick   without the five million rows
  */
 import { spawnSync } from "node:child_process";
-import { closeSync, mkdtempSync, openSync, rmSync, writeFileSync, writeSync } from "node:fs";
+import { closeSync, mkdtempSync, openSync, rmSync, writeSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -70,21 +70,11 @@ const writeNight = (name: string, rows: number, everySeconds: number, probes: nu
 };
 
 /** The same file through the CSV library alone, every record looked at once. */
-const bareParse = (path: string): readonly string[] => {
-  const script = join(root, "node_modules", ".holdband-bare-parse.mjs");
-  writeFileSync(
-    script,
-    `import { createReadStream } from "node:fs";
-import { parse } from "csv-parse";
-let cells = 0;
-createReadStream(process.argv[2], { highWaterMark: 1 << 20 })
-  .pipe(parse())
-  .on("data", (record) => { cells += record.length; })
-  .on("end", () => console.log(cells));
-`,
-  );
-  return [process.execPath, script, path];
-};
+const bareParse = (path: string): readonly string[] => [
+  process.execPath,
+  join(root, "tests", "bench", "bare-parse.mjs"),
+  path,
+];
 
 const window = ["--low", "37", "--high", "39", "--hours", "36", "--thermometer-accuracy", "0.5"];
 const rows: (readonly [what: string, found: string, figure: string, met: boolean | null])[] = [];
@@ -146,7 +136,6 @@ try {
   if (!process.argv.includes("--quick")) benchMillions();
 } finally {
   rmSync(folder, { recursive: true, force: true });
-  rmSync(join(root, "node_modules", ".holdband-bare-parse.mjs"), { force: true });
 }
 
 const widths = [0, 1, 2].map((at) => Math.max(...rows.map((row) => String(row[at]).length)));
