@@ -87,25 +87,50 @@ const bestSplit = (
   return split;
 };
 
-/** Moves each change, found to a block, to the reading that splits its neighbourhood best. */
-const placeExactly = (
+/** Moves each change, right to about `reach`, to the reading that splits its neighbourhood best. */
+const place = (running: Running, changes: readonly number[], reach: number): number[] => {
+  const n = running.sums.length - 1;
+  const placed: number[] = [];
+  changes.forEach((change, k) => {
+    const from = placed[k - 1] ?? 0;
+    const to = changes[k + 1] ?? n;
+    const near = { from: Math.max(from + 1, change - reach), to: Math.min(to - 1, change + reach) };
+    placed.push(bestSplit(running, { from, to }, near));
+  });
+  return placed;
+};
+
+/** What the cost falls by the k-th change. */
+const gainOf = (running: Running, changes: readonly number[], k: number): number => {
+  const from = changes[k - 1] ?? 0;
+  const at = changes[k]!;
+  const to = changes[k + 1] ?? running.sums.length - 1;
+  return scatter(running, from, to) - scatter(running, from, at) - scatter(running, at, to);
+};
+
+/** Drops the weakest change until all are worth the penalty: a block across a step leaves two. */
+const dropWeak = (running: Running, changes: readonly number[], penalty: number): number[] => {
+  const kept = [...changes];
+  while (kept.length > 0) {
+    const gains = kept.map((_, k) => gainOf(running, kept, k));
+    const weakest = gains.reduce((least, gain, k) => (gain < gains[least]! ? k : least), 0);
+    if (gains[weakest]! >= penalty) break;
+    kept.splice(weakest, 1);
+  }
+  return kept;
+};
+
+/** From changes known to the block to changes known to the reading. */
+const refine = (
   values: ArrayLike<number>,
   blocks: readonly number[],
   size: number,
+  penalty: number,
 ): number[] => {
   const running = runningSums(values);
-  const placed: number[] = [];
-  blocks.forEach((block, k) => {
-    const from = placed[k - 1] ?? 0;
-    const to = (blocks[k + 1] ?? Infinity) * size;
-    const bounds = { from, to: Math.min(to, values.length) };
-    const near = {
-      from: Math.max(from + 1, (block - 1) * size),
-      to: Math.min(bounds.to - 1, (block + 1) * size),
-    };
-    placed.push(bestSplit(running, bounds, near));
-  });
-  return placed;
+  const start = blocks.map((block) => block * size);
+  const placed = place(running, start, size);
+  return place(running, dropWeak(running, placed, penalty), size);
 };
 
 /**
@@ -133,6 +158,7 @@ export const changePoints = (
   const variance = noiseOf(blocks) ** 2;
   if (!(variance > 0)) return [];
   const shortest = Math.max(1, Math.ceil(minLength / size));
-  const changes = partition(blocks, (penalty ?? 3 * Math.log(n)) * variance, shortest);
-  return size === 1 ? changes : placeExactly(values, changes, size);
+  const cost = (penalty ?? 3 * Math.log(n)) * variance;
+  const changes = partition(blocks, cost, shortest);
+  return size === 1 ? changes : refine(values, changes, size, cost * size);
 };

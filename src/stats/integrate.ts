@@ -8,7 +8,7 @@ type Recurrence = (k: number) => number;
 
 /** b_k in b_{k+1} p_{k+1} = x p_k - b_k p_{k-1}, the recurrence of a symmetric weight. */
 const hermiteRecurrence: Recurrence = (k) => Math.sqrt(k / 2);
-const legendreRecurrence: Recurrence = (k) => k / Math.sqrt(4 * k * k - 1);
+const legendreRecurrence: Recurrence = (k) => k / Math.sqrt(Math.max(1, 4 * k * k - 1));
 
 /** Number of eigenvalues of the recurrence's matrix below x (Sturm sequence). */
 const rootsBelow = (n: number, x: number, b: Recurrence): number => {

@@ -9,6 +9,9 @@ import { standardDeviation } from "../../src/stats/summary.ts";
 import { lew, mavro, michelso } from "./nist-data.ts";
 import { autoregressive, seededNormal } from "./seeded-noise.ts";
 
+const corrected = (deviation: number, n: number, r: number): number =>
+  deviation / Math.sqrt(effectiveSampleSizeAutoregressive(n, r));
+
 describe("autocorrelations", () => {
   // NIST StRD, certified lag-one autocorrelations.
   it.each([
@@ -120,8 +123,6 @@ describe("effectiveSampleSizeAutoregressive", () => {
 
   // The certified StRD deviation over the root of it: 0.01435933384, 3.3926511e-4.
   it("corrects the standard error of Michelso and Mavro", () => {
-    const corrected = (deviation: number, n: number, r: number): number =>
-      deviation / Math.sqrt(effectiveSampleSizeAutoregressive(n, r));
     expect(corrected(0.0790105478190518, 100, 0.535199668621283)).toBeCloseTo(0.01435933384, 10);
     expect(corrected(0.000429123454003053, 50, 0.937989183438248)).toBeCloseTo(3.3926511e-4, 12);
   });

@@ -13,6 +13,11 @@ const twoExponentials: Model = ([b1, b2, b3, b4, b5], x) =>
   b1! + b2! * Math.exp(-x * b4!) + b3! * Math.exp(-x * b5!);
 const ultrasonic: Model = ([b1, b2, b3], x) => Math.exp(-b1! * x) / (b2! + b3! * x);
 
+const warmUp: Model = ([end, rise, tau], t) => end! - rise! * Math.exp(-t / tau!);
+const line: Model = ([a, b], x) => a! + b! * x;
+const root: Model = ([a], x) => Math.sqrt(a! * x);
+const twice: Model = ([a, b], x) => (a! + b!) * x;
+
 interface Certified {
   readonly name: string;
   readonly data: Pairs;
@@ -134,7 +139,6 @@ describe("fitCurve against the straight line", () => {
 });
 
 describe("fitCurve on warm-ups", () => {
-  const warmUp: Model = ([end, rise, tau], t) => end! - rise! * Math.exp(-t / tau!);
   const minutes = Array.from({ length: 181 }, (_, i) => i);
 
   // Constructed: 22 to 41 degC with a time constant of 45 minutes, without
@@ -172,11 +176,8 @@ describe("fitCurve on warm-ups", () => {
 
 describe("fitCurve where it cannot fit", () => {
   it("gives null for too few readings, a start off the map, or parameters alike", () => {
-    const line: Model = ([a, b], x) => a! + b! * x;
     expect(fitCurve({ model: line, x: [1, 2], y: [1, 2], start: [0, 0] })).toBeNull();
-    const root: Model = ([a], x) => Math.sqrt(a! * x);
     expect(fitCurve({ model: root, x: [1, 2, 3], y: [1, 2, 3], start: [-1] })).toBeNull();
-    const twice: Model = ([a, b], x) => (a! + b!) * x;
     expect(fitCurve({ model: twice, x: [1, 2, 3, 4], y: [1, 2, 3, 5], start: [0, 0] })).toBeNull();
   });
 

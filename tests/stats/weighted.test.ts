@@ -10,6 +10,8 @@ import {
 
 const ones = (n: number): number[] => Array.from({ length: n }, () => 1);
 
+const at = (p: number): number => weightedQuantile([30, 10, 20], [1, 1, 2], p);
+
 describe("weightedMean and weightedStandardDeviation", () => {
   // By hand: (2*1 + 4*2 + 10*1)/4 = 5; ((9 + 2*1 + 25)/4) = 9, root 3.
   it("weighs each reading by its time", () => {
@@ -39,7 +41,6 @@ describe("weightedQuantiles", () => {
 
   // By hand: weights 1, 2, 1 have middles at 0.5, 2 and 3.5 of 4.
   it("interpolates between the middles of the weights", () => {
-    const at = (p: number): number => weightedQuantile([30, 10, 20], [1, 1, 2], p);
     expect([at(0), at(0.125), at(0.3125), at(0.5), at(0.875), at(1)]).toEqual([
       10, 10, 15, 20, 30, 30,
     ]);
