@@ -66,6 +66,8 @@ export interface SimulatedCase {
   readonly container: "basin" | "jar";
   readonly testHours: number;
   readonly roomStated: boolean;
+  /** What the stated correction, if any, leaves of the thermometer's error: reading minus truth, degC. */
+  readonly errorLeft: number;
   readonly log: SimulatedLog;
   /** Wall clock of the first reading, ms since 1970 as if in UTC. */
   readonly startWallClock: number;
@@ -202,6 +204,7 @@ function observed(seed: number, world: World): SimulatedCase {
     container: sampled.container,
     testHours: (plan.logTo - Math.max(0, plan.logFrom)) / 3600,
     roomStated: stated,
+    errorLeft: logger.error + statedCorrection(logger),
     log: logged(world, logger, seen, disturbances),
     startWallClock: world.switchOnWallClock + firstReading(plan, logger) * 1000,
     requirement,
@@ -215,6 +218,9 @@ function observed(seed: number, world: World): SimulatedCase {
     truth,
   };
 }
+
+const statedCorrection = ({ statement }: Logger): number =>
+  Number(statement[0]?.split("--correction=")[1] ?? 0);
 
 /** Readings by hand begin on a whole minute. */
 const firstReading = (plan: TestPlan, logger: Logger): number =>
