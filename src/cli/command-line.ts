@@ -3,6 +3,7 @@
  * knows what the options mean, so that --help starts fast.
  */
 import { Command, CommanderError, Option } from "commander";
+import { cultures } from "../culture/catalogue.ts";
 import type { Problem } from "../problem.ts";
 import { usageProblem } from "./usage-problem.ts";
 
@@ -47,7 +48,17 @@ const checkOptions: readonly (readonly [group: string, flags: string, descriptio
   ["The answer", "--strict", "exit code 1 on anything but `holds`"],
 ];
 
+/** Ids in lines of three: short enough for any terminal. */
+const cultureLines = (): string => {
+  const ids = cultures.map(({ id }) => id.padEnd(20));
+  const starts = ids.map((_, at) => at).filter((at) => at % 3 === 0);
+  return starts.map((at) => `  ${ids.slice(at, at + 3).join("")}`.trimEnd()).join("\n");
+};
+
 const checkExample = `
+Cultures:
+${cultureLines()}
+
 Example:
   holdband check night.csv --culture yoghurt --thermometer-accuracy 0.5 --report night.html
   holdband check night.csv --low 37C --high 39C --hours 36

@@ -45,16 +45,24 @@ const endQuietlyOnBrokenPipe = (error: NodeJS.ErrnoException): void => {
   if (error.code !== "EPIPE") process.exitCode = 2;
 };
 
+const print = ({ out, err, exitCode }: CommandResult): void => {
+  if (out !== "") process.stdout.write(`${out}\n`);
+  if (err !== "") process.stderr.write(`${err}\n`);
+  process.exitCode = exitCode;
+};
+
 const main = async (line: readonly string[]): Promise<void> => {
   process.stdout.on("error", endQuietlyOnBrokenPipe);
   process.stderr.on("error", endQuietlyOnBrokenPipe);
   const json = line.includes("--json");
+  process.on("uncaughtException", (error) => {
+    print(unexpected(error, json));
+    process.exit();
+  });
   const result = await Promise.resolve()
     .then(() => run(parseCommandLine(line, shell.version), json))
     .catch((error: unknown) => unexpected(error, json));
-  if (result.out !== "") process.stdout.write(`${result.out}\n`);
-  if (result.err !== "") process.stderr.write(`${result.err}\n`);
-  process.exitCode = result.exitCode;
+  print(result);
 };
 
 await main(process.argv.slice(2));

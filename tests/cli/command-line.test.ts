@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { parseCommandLine } from "../../src/cli/command-line.ts";
+import { cultures } from "../../src/culture/catalogue.ts";
 import { problemText } from "../../src/problem.ts";
 
 const parse = (...line: string[]) => parseCommandLine(line, "1.2.3");
@@ -35,6 +36,11 @@ describe("parseCommandLine", () => {
       const parsed = parse(...line);
       expect(parsed.kind === "text" && parsed.text).toMatch(/Example:\n {2}holdband (check|demo) /);
     }
+  });
+
+  it("names every culture, since one must be typed", () => {
+    const parsed = parse("check", "--help");
+    for (const { id } of cultures) expect(parsed.kind === "text" && parsed.text).toContain(id);
   });
 
   it.each([
