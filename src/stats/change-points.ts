@@ -1,30 +1,9 @@
-import { median, medianAbsoluteDeviation, scaledMad } from "./median.ts";
+import { medianAbsoluteDeviation, scaledMad } from "./median.ts";
+import { type Running, partition, runningSums, scatter } from "./partition.ts";
 import { standardDeviation } from "./summary.ts";
 
 /** Series longer than this are first averaged in blocks, and each change then placed exactly. */
 const mostBlocks = 4096;
-
-/** Sums from the start, so that the squared deviations of any stretch cost two look-ups. */
-interface Running {
-  readonly sums: Float64Array;
-  readonly squares: Float64Array;
-}
-
-const runningSums = (values: ArrayLike<number>): Running => {
-  const centre = median(values);
-  const sums = new Float64Array(values.length + 1);
-  const squares = new Float64Array(values.length + 1);
-  for (let i = 0; i < values.length; i++) {
-    const deviation = values[i]! - centre;
-    sums[i + 1] = sums[i]! + deviation;
-    squares[i + 1] = squares[i]! + deviation * deviation;
-  }
-  return { sums, squares };
-};
-
-/** Squared deviations of values[from..to) from their own mean. */
-const scatter = ({ sums, squares }: Running, from: number, to: number): number =>
-  squares[to]! - squares[from]! - (sums[to]! - sums[from]!) ** 2 / (to - from);
 
 /** Noise from first differences, which a few level changes do not disturb. */
 const noiseOf = (values: ArrayLike<number>): number => {
@@ -33,35 +12,6 @@ const noiseOf = (values: ArrayLike<number>): number => {
   const robust = (scaledMad * medianAbsoluteDeviation(differences)) / Math.SQRT2;
   // Quantised readings that rarely move have a median difference of zero.
   return robust > 0 ? robust : standardDeviation(differences) / Math.SQRT2;
-};
-
-const partition = (values: ArrayLike<number>, penalty: number, minLength: number): number[] => {
-  const running = runningSums(values);
-  const n = values.length;
-  const best = new Float64Array(n + 1).fill(Infinity);
-  const previous = new Int32Array(n + 1);
-  best[0] = -penalty;
-  let candidates: number[] = [0];
-  for (let end = minLength; end <= n; end++) {
-    for (const from of candidates) {
-      const cost = best[from]! + scatter(running, from, end) + penalty;
-      if (cost < best[end]!) {
-        best[end] = cost;
-        previous[end] = from;
-      }
-    }
-    const limit = best[end]!;
-    candidates = candidates.filter((from) => best[from]! + scatter(running, from, end) <= limit);
-    const next = end + 1 - minLength;
-    if (next >= minLength) candidates.push(next);
-  }
-  return traceBack(previous);
-};
-
-const traceBack = (previous: Int32Array): number[] => {
-  const changes: number[] = [];
-  for (let at = previous[previous.length - 1]!; at > 0; at = previous[at]!) changes.push(at);
-  return changes.toReversed();
 };
 
 const averageBlocks = (values: ArrayLike<number>, size: number): Float64Array => {

@@ -18,7 +18,10 @@ const centralColumn = (
   const down = moved(parameters, j, -step);
   // The step as the machine holds it, not as it was asked for.
   const width = up[j]! - down[j]!;
-  return Float64Array.from(x, (at) => (model(up, at) - model(down, at)) / width);
+  const column = new Float64Array(x.length);
+  for (let i = 0; i < column.length; i++)
+    column[i] = (model(up, x[i]!) - model(down, x[i]!)) / width;
+  return column;
 };
 
 /**

@@ -25,9 +25,13 @@ const powerFrom = (sums: Trigonometric, variance: number): number => {
 
 const centred = (values: ArrayLike<number>): { deviations: Float64Array; variance: number } => {
   const centre = mean(values);
-  const deviations = Float64Array.from(values, (value) => value - centre);
-  const variance = deviations.reduce((sum, d) => sum + d * d, 0) / deviations.length;
-  return { deviations, variance };
+  const deviations = new Float64Array(values.length);
+  let squares = 0;
+  for (let i = 0; i < deviations.length; i++) {
+    deviations[i] = values[i]! - centre;
+    squares += deviations[i]! ** 2;
+  }
+  return { deviations, variance: squares / deviations.length };
 };
 
 /** Generalised Lomb-Scargle power (0 to 1) at one frequency, by direct sums. */

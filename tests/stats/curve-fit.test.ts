@@ -14,7 +14,7 @@ const twoExponentials: Model = ([b1, b2, b3, b4, b5], x) =>
 const ultrasonic: Model = ([b1, b2, b3], x) => Math.exp(-b1! * x) / (b2! + b3! * x);
 
 const warmUp: Model = ([end, rise, tau], t) => end! - rise! * Math.exp(-t / tau!);
-const line: Model = ([a, b], x) => a! + b! * x;
+const straight: Model = ([a, b], x) => a! + b! * x;
 const root: Model = ([a], x) => Math.sqrt(a! * x);
 const twice: Model = ([a, b], x) => (a! + b!) * x;
 
@@ -176,7 +176,7 @@ describe("fitCurve on warm-ups", () => {
 
 describe("fitCurve where it cannot fit", () => {
   it("gives null for too few readings, a start off the map, or parameters alike", () => {
-    expect(fitCurve({ model: line, x: [1, 2], y: [1, 2], start: [0, 0] })).toBeNull();
+    expect(fitCurve({ model: straight, x: [1, 2], y: [1, 2], start: [0, 0] })).toBeNull();
     expect(fitCurve({ model: root, x: [1, 2, 3], y: [1, 2, 3], start: [-1] })).toBeNull();
     expect(fitCurve({ model: twice, x: [1, 2, 3, 4], y: [1, 2, 3, 5], start: [0, 0] })).toBeNull();
   });

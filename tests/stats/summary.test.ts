@@ -34,6 +34,13 @@ describe("summary statistics on NIST StRD", () => {
     expect(correctDigits(lagOneAutocorrelation(data), lagOne)).toBeGreaterThanOrEqual(9);
   });
 
+  // Constructed: a million equal readings have that reading as their mean, which
+  // plain addition misses from the twelfth digit on.
+  it("loses nothing over a long series", () => {
+    expect(mean(new Float64Array(1_000_000).fill(40.1))).toBe(40.1);
+    expect(standardDeviation(new Float64Array(1_000_000).fill(40.1))).toBeLessThan(1e-14);
+  });
+
   it("gives NaN where there is nothing to describe", () => {
     expect(mean([])).toBeNaN();
     expect(standardDeviation([40])).toBeNaN();

@@ -35,6 +35,14 @@ describe("theilSen", () => {
     expect(fit.high - fit.low).toBeLessThan(0.002);
   });
 
+  // Constructed: readings printed to 0.1 degC that drift by 0.15 in ten hours.
+  it("sees through rounding in long series", () => {
+    const normal = seededNormal(17);
+    const hours = Float64Array.from({ length: 36_000 }, (_, i) => i / 3600);
+    const rounded = hours.map((h) => Math.round((41 + 0.015 * h + 0.05 * normal()) * 10) / 10);
+    expect(Math.abs(theilSen(hours, rounded).slope - 0.015)).toBeLessThan(0.003);
+  });
+
   // Constructed: coverage of the 95 % interval on independent normal noise, 1000
   // series; binomial standard deviation 0.7 %, three of them allowed.
   it("covers the true slope as often as it claims", () => {
