@@ -7,7 +7,7 @@ import { createUndatedAccumulator } from "./time-undated.ts";
 import type { TimeOptions, TimeRecogniser } from "./time-types.ts";
 
 /** Share of the samples that must be times: some may be blank or broken. */
-const leastShare = 0.6;
+const leastShare = 0.5;
 
 const isBlank = (cells: readonly string[]): boolean => cells.every((cell) => cell.trim() === "");
 

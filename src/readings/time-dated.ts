@@ -5,11 +5,11 @@ import { createColumn, createLineRecord } from "./time-column.ts";
 import { decideDateOrder, type FoundOrder } from "./time-date-order.ts";
 import { createDateRuns, type DateRuns } from "./time-dates.ts";
 import { daysFromCivil, isCivil } from "./time-days.ts";
-import { mendedNotices } from "./time-mend-notices.ts";
+import { mendedNotices } from "./time-mend.ts";
 import { createOrderVotes, isDateInAnyOrder } from "./time-order-votes.ts";
 import { createStampReader, fitsKind, type StampKind } from "./time-stamp.ts";
 import type { FoundTimes, TimeAccumulator, TimeOptions } from "./time-types.ts";
-import { losesHalves } from "./time-unwrap.ts";
+import { lostHalf } from "./time-unwrap.ts";
 
 const day = 86400;
 /** Dates against the order of the others: up to this share are misprints. */
@@ -29,6 +29,12 @@ const addDays = (seconds: Float64Array, runs: DateRuns, found: FoundOrder): numb
     for (let row = runs.rowOf(run); row < end; row++) seconds[row] = seconds[row]! + shift;
   }
   return zero;
+};
+
+/** A time of day as hours and minutes. */
+const hourText = (seconds: number): string => {
+  const minutes = Math.floor((seconds % day) / 60);
+  return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, "0")}`;
 };
 
 /**
@@ -120,8 +126,13 @@ export const createDatedAccumulator = (
     if (found === null) return failed("date-order-undecidable", { file, ...anyOpen! });
     const values = seconds.values();
     const zero = addDays(values, runs, found);
-    if (!kind.half && losesHalves(values))
-      return failed("time-undecidable", { file, line: lines.lineOf(0), found: "12:59, 1:00" });
+    const row = kind.half ? -1 : lostHalf(values);
+    if (row >= 0)
+      return failed("time-undecidable", {
+        file,
+        line: lines.lineOf(row),
+        found: hourText(values[row]!),
+      });
     const startWallClock = (zero * day + values[0]! + firstOffset) * 1000;
     const mended = kind.zoned ? [] : mendedNotices(values, lines);
     const notices = [...orderNotices(found), ...mended];

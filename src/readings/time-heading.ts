@@ -48,7 +48,7 @@ const wordsOf = (heading: string): string[] =>
 
 const partsOf = (heading: string): TimeHeading["parts"] => {
   const plain = heading.toLowerCase();
-  if (/h+[: ]*m+|hour:min/.test(plain)) return "hours-minutes";
+  if (/\bh{1,3}:m{1,2}|hours?:min/.test(plain)) return "hours-minutes";
   return /\bm+:s+|min:sec/.test(plain) ? "minutes-seconds" : null;
 };
 

@@ -54,12 +54,13 @@ const datedTimes = [
   `(?<compactTime>[HY])${fraction}`,
   "(?<hour>d)(?= ?a)",
 ];
-const bareTimes = [colons("[dtYx]"), units, "(?<hour>d)(?= ?a)"];
+const bareUnits = "(?<hour>[dtY]) ?h ?(?<minute>d)(?: ?m)?(?: ?(?<second>d)(?: ?s)?)?";
+const bareTimes = [colons("[dtYx]"), bareUnits, "(?<hour>d)(?= ?a)"];
 const elapsedTimes = [
   `(?<minute>${any}):(?<second>d)[.,](?<fraction>${any})`,
   `(?<days>[dtY])(?: ?D[, ]*|\\.|-)${colons("d")}`,
   `(?<days>[dtY]) ?D[, ]*${units.replace("[dtY]", "d")}`,
-  "(?<minute>[dtY]) ?m(?: ?(?<second>d)(?: ?s)?)?",
+  "(?<minute>[dtY]) ?m ?(?<second>d)(?: ?s)?",
 ];
 const zone =
   "(?: ?z)?(?: ?(?<zulu>Z))?(?: ?(?<offsetSign>[-+])(?:(?<offsetHour>d)(?::(?<offsetMinute>d))?|(?<compactOffset>Y)))?(?: ?z)?";

@@ -1,3 +1,5 @@
+import { notice, type Notice } from "../notice.ts";
+import type { LineRecord } from "./time-column.ts";
 import { usualStep } from "./time-steps.ts";
 
 /** One jump taken out: the first row after it, and by how much the clock had moved. */
@@ -67,3 +69,9 @@ export const mendClockJumps = (seconds: Float64Array): readonly ClockJump[] => {
   const { median, share } = usualStep(seconds);
   return median <= longestUsual && share >= leastShare ? takeOut(seconds, median) : [];
 };
+
+/** Mends the jumps in place and tells of each, with its line. */
+export const mendedNotices = (seconds: Float64Array, lines: LineRecord): readonly Notice[] =>
+  mendClockJumps(seconds).map((jump) =>
+    notice("clock-jump-mended", { line: lines.lineOf(jump.row), jumpMinutes: jump.seconds / 60 }),
+  );

@@ -2,7 +2,7 @@ import { readTimeHeading, type TimeHeading } from "./time-heading.ts";
 import { timeNumber, unitBehind, type NumberFormat } from "./time-numeric.ts";
 
 const secondsEach = { milliseconds: 1, seconds: 1, minutes: 60, hours: 3600 } as const;
-const asSeconds = { secondsEach: 1, perSecond: 1, roundTo: 1 } as const;
+const asSeconds = { secondsEach: 1, perSecond: 1, resolution: 0 } as const;
 
 /** Powers of a second, and the instants from 2001 to 2100 that they write. */
 const epochs = [
@@ -52,9 +52,13 @@ const serialFormat = (
   if (!allWithin(values, earliestSerial, latestSerial)) return null;
   if (values.every(Number.isInteger) || !(heading.time || stepsLikeLogger(values))) return null;
   const decimals = cells.reduce((most, cell) => Math.max(most, decimalsOf(cell)), 0);
-  // Five decimals of a day are 0.9 s: the whole second nearest is the one meant.
-  const roundTo = decimals <= 5 ? 1 : 1000;
-  return { ...asSeconds, format: "spreadsheet-serial", origin: "serial", roundTo };
+  return {
+    ...asSeconds,
+    format: "spreadsheet-serial",
+    origin: "serial",
+    secondsEach: 86400,
+    resolution: 86400 / 10 ** decimals,
+  };
 };
 
 const elapsedFormat = (heading: TimeHeading): NumberFormat | null => {
@@ -64,7 +68,7 @@ const elapsedFormat = (heading: TimeHeading): NumberFormat | null => {
       origin: "elapsed",
       secondsEach: secondsEach[heading.unit],
       perSecond: heading.unit === "milliseconds" ? 1000 : 1,
-      roundTo: 1,
+      resolution: 0,
     };
   if (!heading.time && !heading.elapsed) return null;
   return { ...asSeconds, format: "elapsed-seconds", origin: "undecidable" };

@@ -1,7 +1,7 @@
 import { done, failed, type Outcome } from "../problem.ts";
 import type { TimeFormat } from "./readings-file.ts";
 import { createColumn, createLineRecord } from "./time-column.ts";
-import { mendedNotices } from "./time-mend-notices.ts";
+import { mendedNotices } from "./time-mend.ts";
 import type { FoundTimes, TimeAccumulator, TimeOptions } from "./time-types.ts";
 
 /** How a column of plain numbers counts time. */
@@ -11,8 +11,8 @@ export interface NumberFormat {
   readonly secondsEach: number;
   readonly perSecond: number;
   readonly origin: "epoch" | "elapsed" | "serial" | "undecidable";
-  /** Serial dates are rounded to so many to one second. */
-  readonly roundTo: number;
+  /** Seconds to one in the last place that the cells show; only serial dates need it. */
+  readonly resolution: number;
 }
 
 /** 1970-01-01 in the 1900 date system of spreadsheets (ECMA-376 part 1, 18.17.4.1; from memory). */
@@ -31,19 +31,25 @@ export const timeNumber = (cell: string): number => {
 /** The unit behind the number in a cell ("12.5 min"), or "". */
 export const unitBehind = (cell: string): string => withUnit.exec(cell)?.[2] ?? "";
 
-const toSeconds = (
-  values: Float64Array,
-  { origin, secondsEach, perSecond, roundTo }: NumberFormat,
-): void => {
+/**
+ * A serial date shows parts of a day, which are no whole seconds: rounds to
+ * those where every value lies within half its last place of one, else to
+ * milliseconds. In place.
+ */
+const roundSerial = (seconds: Float64Array, resolution: number): void => {
+  const nearest = resolution / 2 + 1e-4;
+  const whole = seconds.every((value) => Math.abs(value - Math.round(value)) <= nearest);
+  const parts = whole ? 1 : 1000;
+  for (let row = 0; row < seconds.length; row++)
+    seconds[row] = Math.round(seconds[row]! * parts) / parts;
+};
+
+const toSeconds = (values: Float64Array, how: NumberFormat): void => {
   const first = values[0]!;
-  const zero = origin === "epoch" ? first : origin === "serial" ? Math.floor(first) : 0;
-  for (let row = 0; row < values.length; row++) {
-    const shifted = values[row]! - zero;
-    values[row] =
-      origin === "serial"
-        ? Math.round(shifted * 86400 * roundTo) / roundTo
-        : (shifted * secondsEach) / perSecond;
-  }
+  const zero = how.origin === "epoch" ? first : how.origin === "serial" ? Math.floor(first) : 0;
+  for (let row = 0; row < values.length; row++)
+    values[row] = ((values[row]! - zero) * how.secondsEach) / how.perSecond;
+  if (how.origin === "serial") roundSerial(values, how.resolution);
 };
 
 /** Takes times that are plain numbers: since 1970, elapsed, or a spreadsheet's days. */

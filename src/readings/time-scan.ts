@@ -9,6 +9,8 @@ import { wordOf } from "./time-words.ts";
  */
 export interface Scan {
   length: number;
+  /** No token is of another kind than the one in its place in the scan before. */
+  sameKinds: boolean;
   readonly kinds: Uint8Array;
   readonly values: Float64Array;
   readonly digits: Uint8Array;
@@ -18,6 +20,7 @@ const capacity = 32;
 
 export const createScan = (): Scan => ({
   length: 0,
+  sameKinds: false,
   kinds: new Uint8Array(capacity),
   values: new Float64Array(capacity),
   digits: new Uint8Array(capacity),
@@ -27,6 +30,8 @@ const code = (letter: string): number => letter.charCodeAt(0);
 const SPACE = code(" ");
 const DASH = code("-");
 const HALF = code("a");
+const TEE = code("T");
+const ZULU = code("Z");
 const other = code("x");
 const byDigits = [
   other,
@@ -49,10 +54,13 @@ const isLetter = (at: number): boolean =>
 
 const put = (scan: Scan, kind: number, value: number, digits: number): boolean => {
   if (scan.length === capacity) return false;
-  scan.kinds[scan.length] = kind;
-  scan.values[scan.length] = value;
-  scan.digits[scan.length] = digits;
-  scan.length++;
+  const next = scan.length++;
+  if (scan.kinds[next] !== kind) {
+    scan.kinds[next] = kind;
+    scan.sameKinds = false;
+  }
+  scan.values[next] = value;
+  scan.digits[next] = digits;
   return true;
 };
 
@@ -66,8 +74,17 @@ const halfEnd = (cell: string, at: number): number => {
   return dotted === null ? -1 : at + dotted[0].length;
 };
 
+/** The T between date and time and the Z of UTC, which stand alone: their end, or -1. */
+const letterEnd = (scan: Scan, cell: string, at: number): number => {
+  const letter = cell.charCodeAt(at);
+  if ((letter !== TEE && letter !== ZULU) || isLetter(cell.charCodeAt(at + 1))) return -1;
+  return put(scan, letter, 0, 0) ? at + 1 : -1;
+};
+
 /** Reads the word at `at`; where it ends, or -1 where it means nothing here. */
 const word = (scan: Scan, cell: string, at: number): number => {
+  const letter = letterEnd(scan, cell, at);
+  if (letter > 0) return letter;
   const half = halfEnd(cell, at);
   if (half > 0) return put(scan, HALF, (cell.charCodeAt(at) | 32) === 112 ? 12 : 0, 0) ? half : -1;
   let end = at + 1;
@@ -76,7 +93,7 @@ const word = (scan: Scan, cell: string, at: number): number => {
   if (found === null) return -1;
   if (cell[end] === "." && found.kind.length === 1 && !"TZ".includes(found.kind)) end++;
   if (found.kind !== "skip") return put(scan, code(found.kind), found.value, 0) ? end : -1;
-  while (cell[end] === "." || cell[end] === ",") end++;
+  while (cell[end] === "." || cell[end] === "," || cell[end] === "-") end++;
   return end;
 };
 
@@ -126,6 +143,7 @@ const scanCell = (scan: Scan, cell: string): boolean => {
 /** Cuts the cells of one row, taken as one text with spaces between; false: no stamp. */
 export const scanStamp = (scan: Scan, cells: readonly string[]): boolean => {
   scan.length = 0;
+  scan.sameKinds = true;
   for (const cell of cells) if (!scanCell(scan, cell) || !space(scan)) return false;
   trimEnd(scan);
   return scan.length > 0;

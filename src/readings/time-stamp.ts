@@ -81,8 +81,8 @@ export const createStampReader = (): {
 } => {
   const scan = createScan();
   const known = new Map<string, Layout | null>();
-  const lastKinds = new Uint8Array(scan.kinds.length);
-  let lastLength = 0;
+  // Length of the shape that stamp.layout is for, if the scan before had it; else -1.
+  let lastLength = -1;
   const stamp: Stamp = {
     layout: noLayout,
     year: 0,
@@ -94,12 +94,6 @@ export const createStampReader = (): {
     timed: false,
     offset: NaN,
   };
-  const sameShape = (): boolean => {
-    if (scan.length !== lastLength) return false;
-    for (let index = 0; index < lastLength; index++)
-      if (scan.kinds[index] !== lastKinds[index]) return false;
-    return true;
-  };
   const findLayout = (): Layout | null => {
     const shape = shapeOf(scan);
     const layout = known.get(shape);
@@ -109,16 +103,18 @@ export const createStampReader = (): {
     return found;
   };
   const settle = (): boolean => {
-    if (sameShape()) return true;
+    if (scan.sameKinds && scan.length === lastLength) return true;
     const layout = findLayout();
     if (layout === null) return false;
     stamp.layout = layout;
-    lastKinds.set(scan.kinds);
     lastLength = scan.length;
     return true;
   };
   const read = (cells: readonly string[]): boolean => {
-    if (!scanStamp(scan, cells) || !settle()) return false;
+    if (!scanStamp(scan, cells) || !settle()) {
+      lastLength = -1;
+      return false;
+    }
     const layout = stamp.layout;
     if (layout.date !== "none") readDate(scan, layout, stamp);
     stamp.offset = readOffset(scan, layout);

@@ -45,17 +45,17 @@ export const clockPeriod = (seconds: Float64Array): ClockPeriod => {
 };
 
 /**
- * Whether dated times are of a clock that shows no half of the day: only hours
- * 1 to 12, and a step back of about 12 hours. Seconds, midnight at multiples
- * of 86400.
+ * Where dated times turn out to be of a clock that shows no half of the day:
+ * the first row after a step back of about 12 hours, in a column that has only
+ * hours 1 to 12; else -1. Seconds, midnight at multiples of 86400.
  */
-export const losesHalves = (seconds: Float64Array): boolean => {
-  let back = false;
-  for (let index = 1; index < seconds.length; index++) {
-    const clock = ((seconds[index]! % day) + day) % day;
-    if (clock < 3600 || clock >= halfDay + 3600) return false;
-    const step = seconds[index]! - seconds[index - 1]!;
-    back ||= step < -halfDay + 3600 * 2 && step > -halfDay;
+export const lostHalf = (seconds: Float64Array): number => {
+  let back = -1;
+  for (let row = 0; row < seconds.length; row++) {
+    const clock = ((seconds[row]! % day) + day) % day;
+    if (clock < 3600 || clock >= halfDay + 3600) return -1;
+    const step = seconds[row]! - (seconds[row - 1] ?? seconds[row]!);
+    if (back < 0 && step < 2 * 3600 - halfDay && step > -halfDay) back = row;
   }
   return back;
 };

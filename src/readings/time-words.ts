@@ -26,11 +26,11 @@ const weekdays =
   "mo di mi do fr sa so montag dienstag mittwoch donnerstag freitag samstag sonntag sonnabend " +
   "lun mer jeu ven sam dim lundi mardi mercredi jeudi vendredi samedi dimanche " +
   "mie jue vie sab dom lunes martes miercoles jueves viernes sabado domingo " +
-  "gio lunedi martedi mercoledi giovedi venerdi domenica " +
+  "gio lunedi martedi mercoledi giovedi venerdi sabato domenica " +
   "seg ter qua qui sex segunda terca quarta quinta sexta feira " +
   "ma wo vr za zo maandag dinsdag woensdag donderdag vrijdag zaterdag zondag " +
-  "man tir tis ons tor tors fre lor mandag mandag tirsdag tisdag onsdag torsdag fredag lordag lordag sondag " +
-  "pon wt sr czw pt niedz ndz ke pe la su maanantai tiistai keskiviikko torstai perjantai lauantai sunnuntai";
+  "man tir tirs tis ons tor tors fre lor son mandag tirsdag tisdag onsdag torsdag fredag lordag sondag " +
+  "pon wt sr czw pt sob niedz poniedzialek wtorek sroda czwartek piatek sobota niedziela ke pe la su maanantai tiistai keskiviikko torstai perjantai lauantai sunnuntai";
 
 const fillers = "at um uhr klo kl le de del den der the of on a as alle ore st nd rd th er";
 
@@ -61,8 +61,8 @@ const withoutAccents = (word: string): string =>
     .toLowerCase()
     .normalize("NFD")
     .replace(/[\u0300-\u036f.]/g, "")
-    .replace("ł", "l")
-    .replace("ø", "o");
+    .replaceAll("ł", "l")
+    .replaceAll("ø", "o");
 
 /** What a word in a stamp means; a zone's abbreviation ("CET") is `z`; null where it is none of these. */
 export const wordOf = (word: string): Word | null => {
