@@ -22,7 +22,7 @@ const sortedSteps = (minutes: Float64Array): Float64Array => {
   const steps = new Float64Array(Math.max(0, minutes.length - 1));
   for (let index = 0; index < steps.length; index++)
     steps[index] = minutes[index + 1]! - minutes[index]!;
-  return steps.sort();
+  return steps.toSorted();
 };
 
 const middle = (sorted: Float64Array): number => {

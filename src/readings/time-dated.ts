@@ -31,6 +31,9 @@ const addDays = (seconds: Float64Array, runs: DateRuns, found: FoundOrder): numb
   return zero;
 };
 
+const orderNotices = ({ reading, why }: FoundOrder): readonly Notice[] =>
+  why === null ? [] : [notice("date-order-decided", { order: reading.replace("-", " "), why })];
+
 /** A time of day as hours and minutes. */
 const hourText = (seconds: number): string => {
   const minutes = Math.floor((seconds % day) / 60);
@@ -115,9 +118,6 @@ export const createDatedAccumulator = (
     anyOpen === null
       ? { order: yearFirst ? "year-first" : null, reading: "year-first", why: null }
       : decideDateOrder(runs, votes.candidates(), dotted);
-  const orderNotices = ({ reading, why }: FoundOrder): readonly Notice[] =>
-    why === null ? [] : [notice("date-order-decided", { order: reading.replace("-", " "), why })];
-
   const finish = (): Outcome<FoundTimes> => {
     const wrong = contradiction();
     if (wrong !== null) return wrong;

@@ -1,3 +1,4 @@
+import { halfEnd, isDigit, isLetter, isMark, isSpace } from "./time-characters.ts";
 import { wordOf } from "./time-words.ts";
 
 /**
@@ -45,13 +46,6 @@ const byDigits = [
   code("B"),
 ];
 
-const isDigit = (at: number): boolean => at >= 48 && at <= 57;
-const isSpace = (at: number): boolean =>
-  at === 32 || at === 9 || at === 0xa0 || at === 0x202f || at === 0x2009 || at === 95;
-const isMark = (at: number): boolean => (at >= 43 && at <= 47) || at === 58;
-const isLetter = (at: number): boolean =>
-  ((at | 32) >= 97 && (at | 32) <= 122) || (at >= 0xc0 && at < 0x2000);
-
 const put = (scan: Scan, kind: number, value: number, digits: number): boolean => {
   if (scan.length === capacity) return false;
   const next = scan.length++;
@@ -62,16 +56,6 @@ const put = (scan: Scan, kind: number, value: number, digits: number): boolean =
   scan.values[next] = value;
   scan.digits[next] = digits;
   return true;
-};
-
-/** A half of the day from `at` on ("PM", "p.m.", "p. m."): where it ends, or -1. */
-const halfEnd = (cell: string, at: number): number => {
-  const letter = cell.charCodeAt(at) | 32;
-  if (letter !== 97 && letter !== 112) return -1;
-  if ((cell.charCodeAt(at + 1) | 32) === 109 && !isLetter(cell.charCodeAt(at + 2)))
-    return cell[at + 2] === "." ? at + 3 : at + 2;
-  const dotted = /^[ap]\.[\s\u00a0\u202f]?m\.?(?!\p{L})/iu.exec(cell.slice(at, at + 6));
-  return dotted === null ? -1 : at + dotted[0].length;
 };
 
 /** The T between date and time and the Z of UTC, which stand alone: their end, or -1. */

@@ -53,7 +53,8 @@ const readTime = (scan: Scan, layout: Layout, stamp: Stamp): boolean => {
     minute = Math.floor(whole / 100) % 100;
     second = whole % 100;
   }
-  if ((layout.hour >= 0 && minute > 59) || second > 59) return false;
+  const counted = layout.hour < 0 && layout.compactTime < 0;
+  if ((minute > 59 && !counted) || second > 59) return false;
   if (layout.fraction >= 0)
     second += at(scan, layout.fraction) / 10 ** scan.digits[layout.fraction]!;
   stamp.hour = hourOfDay(scan, layout, hour);

@@ -22,6 +22,8 @@ const daysBoth = (dates: readonly (readonly [number, number])[]): readonly [numb
 const runOn = (days: readonly number[]): boolean =>
   days.every((day, index) => index === 0 || Math.abs(day - days[index - 1]!) <= 7);
 
+const codes = (rows: readonly string[]) => foundTimes(rows).notices.map(({ code }) => code);
+
 describe("decideDateOrder", () => {
   it("agrees with brute force over both orders", () => {
     const part = fc.integer({ min: 1, max: 12 });
@@ -83,7 +85,6 @@ describe("the order of a whole column", () => {
   });
 
   it("tells when it was decided by the run of days or by dots, not where a part proves it", () => {
-    const codes = (rows: readonly string[]) => foundTimes(rows).notices.map(({ code }) => code);
     expect(codes(["03/04/2026 23:59", "04/04/2026 00:01"])).toEqual(["date-order-decided"]);
     expect(codes(["03.04.2026 23:59"])).toEqual(["date-order-decided"]);
     expect(codes(["25/04/2026 23:59"])).toEqual([]);

@@ -31,6 +31,12 @@ const changes = [
   ["Australia/Sydney", Date.UTC(2026, 3, 4, 15, 0), -60],
 ] as const;
 
+const regular = (from: number, count: number): number[] =>
+  Array.from({ length: count }, (_, index) => from + index * 60);
+const hour = 3600;
+
+const shown = (text: string): number => Date.parse(`${text.replace(" ", "T")}Z`) / 1000;
+
 describe("mendClockJumps", () => {
   describe.each(changes)("%s at %d: %d min", (zone, utc, jumpMinutes) => {
     it.each([5, 60, 300, 600])("readings every %d s run on evenly", (step) => {
@@ -45,7 +51,6 @@ describe("mendClockJumps", () => {
       expect(told[0]!.facts).toMatchObject({ jumpMinutes });
       // The heading is line 1, so row n stands on line n + 2; the jump is where the step is odd.
       const at = rows.findIndex((_, row) => {
-        const shown = (text: string): number => Date.parse(`${text.replace(" ", "T")}Z`) / 1000;
         return row > 0 && shown(rows[row]!) - shown(rows[row - 1]!) !== step;
       });
       expect(told[0]!.facts).toMatchObject({ line: at + 2 });
@@ -67,10 +72,6 @@ describe("mendClockJumps", () => {
     expect(foundTimes(rows)).toMatchObject({ notices: [] });
     expect(secondsFrom(rows)).toEqual([0, 60, 120]);
   });
-
-  const regular = (from: number, count: number): number[] =>
-    Array.from({ length: count }, (_, index) => from + index * 60);
-  const hour = 3600;
 
   it.each([
     ["an hour missing by day", [...regular(13 * hour, 60), ...regular(15 * hour, 60)]],
