@@ -1,7 +1,7 @@
-import type { Requirement } from "./verdict-types.ts";
-import { acceptableOffsets } from "./acceptance.ts";
+import { acceptableOffsets, type OffsetInterval } from "./acceptance.ts";
 import { offsetCdf, type OffsetDistribution } from "./offset-distribution.ts";
 import type { Scenarios } from "./scenarios.ts";
+import type { Requirement } from "./verdict-types.ts";
 
 export interface RequirementProbability {
   /** That the share inside the window is reached and the ceiling not passed. */
@@ -9,6 +9,31 @@ export interface RequirementProbability {
   /** That the ceiling is passed; null without a ceiling. */
   readonly ceilingPassed: number | null;
 }
+
+/** What one scenario allows the offset between readings and truth to be. */
+export interface ScenarioPlay {
+  /** Offsets that meet the requirement. */
+  readonly intervals: readonly OffsetInterval[];
+  /** Offsets up to this stay at or below the ceiling. */
+  readonly belowCeiling: number;
+}
+
+/** Works out, once per scenario, which offsets meet the requirement. */
+export const scenarioPlays = (
+  scenarios: Scenarios,
+  requirement: Requirement,
+): readonly ScenarioPlay[] => {
+  const ceiling = requirement.ceiling ?? Infinity;
+  return scenarios.paths.map((path, index) => {
+    const scale = scenarios.fastScales[index]!;
+    const fast = scenarios.fast.values.map((value) => scale * value);
+    const peak = maximum(path) + scale * scenarios.fast.top;
+    return {
+      intervals: acceptableOffsets(course(path, fast), peak, { ...requirement, ceiling }),
+      belowCeiling: ceiling - peak,
+    };
+  });
+};
 
 /**
  * Probability that a requirement is met: over all scenarios for the hours not
@@ -18,30 +43,24 @@ export interface RequirementProbability {
  * whole course of temperatures instead of one value.
  */
 export const requirementProbability = (
-  scenarios: Scenarios,
+  plays: readonly ScenarioPlay[],
   offset: OffsetDistribution,
-  requirement: Requirement,
 ): RequirementProbability => {
-  const ceiling = requirement.ceiling ?? Infinity;
   let met = 0;
   let below = 0;
-  for (const path of scenarios.paths) {
-    const values = courseValues(path, scenarios.fast.values);
-    const peak = maximum(path) + scenarios.fast.top;
-    for (const { from, to } of acceptableOffsets(values, peak, { ...requirement, ceiling })) {
-      met += offsetCdf(to, offset) - offsetCdf(from, offset);
-    }
-    below += offsetCdf(ceiling - peak, offset);
+  for (const { intervals, belowCeiling } of plays) {
+    for (const { from, to } of intervals) met += offsetCdf(to, offset) - offsetCdf(from, offset);
+    below += offsetCdf(belowCeiling, offset);
   }
-  const count = scenarios.paths.length;
+  const hasCeiling = plays.some(({ belowCeiling }) => belowCeiling < Infinity);
   return {
-    met: Math.min(1, Math.max(0, met / count)),
-    ceilingPassed: requirement.ceiling === null ? null : 1 - below / count,
+    met: Math.min(1, Math.max(0, met / plays.length)),
+    ceilingPassed: hasCeiling ? 1 - below / plays.length : null,
   };
 };
 
 /** Every slow value with every fast value added, in rising order. */
-const courseValues = (path: Float64Array, fast: Float64Array): Float64Array => {
+const course = (path: Float64Array, fast: Float64Array): Float64Array => {
   const values = new Float64Array(path.length * fast.length);
   for (let i = 0; i < path.length; i += 1) {
     for (let j = 0; j < fast.length; j += 1) values[i * fast.length + j] = path[i]! + fast[j]!;

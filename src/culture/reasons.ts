@@ -1,8 +1,7 @@
+import type { DwellTimes } from "../hold/dwell.ts";
 import type { Hold, ProbeNight } from "../hold/hold.ts";
 import type { RequirementProbability } from "./probability.ts";
-import type { Scenarios } from "./scenarios.ts";
 import type {
-  Dwell,
   Reason,
   Requirement,
   UncertaintyComponent,
@@ -21,13 +20,12 @@ export interface ReasonEvidence {
   readonly requirement: Requirement;
   readonly night: ProbeNight;
   readonly hold: Hold;
-  readonly dwell: Dwell;
+  readonly dwell: DwellTimes;
   readonly verdict: VerdictWord;
   readonly found: RequirementProbability;
   readonly uncertainty: readonly UncertaintyComponent[];
   readonly fellAway: boolean;
   readonly tooLittle: boolean;
-  readonly scenarios: Scenarios;
   readonly without: readonly WithoutSource[];
 }
 

@@ -1,7 +1,7 @@
 import type { Hold, HoldReadings } from "../hold/hold.ts";
 import { cholesky, multiplyLower } from "../stats/cholesky.ts";
 import { normalDraws } from "../stats/normal-sequence.ts";
-import { fastResidual, type FastResidual } from "./fast-residual.ts";
+import { fastResidual, spreadFactor, type FastResidual } from "./fast-residual.ts";
 import { slowBlocks } from "./slow-blocks.ts";
 import {
   fitSlowChange,
@@ -19,6 +19,8 @@ export interface Scenarios {
   /** Slow part, degC as read, one array per scenario, all equally likely. */
   readonly paths: readonly Float64Array[];
   readonly fast: FastResidual;
+  /** By how much the fast part is widened or narrowed, one factor per scenario. */
+  readonly fastScales: Float64Array;
   /** Standard uncertainty of the level in the hours after those tested, degC; 0 when all were. */
   readonly unseenUncertainty: number;
 }
@@ -45,14 +47,24 @@ export const drawScenarios = (evidence: ScenarioEvidence, hours: number): Scenar
   );
   const fits = weightedFits(blocks, evidence);
   const best = fits.reduce((a, b) => (b.weight > a.weight ? b : a));
-  const paths = drawPaths(fits, blocks, nodes);
+  const draws = standardDraws();
+  const paths = drawPaths(fits, blocks, nodes, draws);
+  const fast = fastPart(best.fit, blocks, evidence);
   return {
     hours: nodes,
     paths,
-    fast: fastPart(best.fit, blocks, evidence),
+    fast,
+    fastScales: Float64Array.from(draws, (row) =>
+      spreadFactor(row[nodeCount]!, fast.degreesOfFreedom),
+    ),
     unseenUncertainty: unseenUncertainty(paths, nodes, hold),
   };
 };
+
+/** One number per node and one for the size of the fast part; the same every time, so made once. */
+const standardDraws = (): readonly Float64Array[] =>
+  (keptDraws ??= normalDraws(scenarioCount, nodeCount + 1));
+let keptDraws: readonly Float64Array[] | undefined;
 
 interface WeightedFit {
   readonly fit: SlowFit;
@@ -80,8 +92,8 @@ const drawPaths = (
   fits: readonly WeightedFit[],
   blocks: SlowBlocks,
   nodes: Float64Array,
+  draws: readonly Float64Array[],
 ): Float64Array[] => {
-  const normals = normalDraws(scenarioCount, nodes.length);
   const paths: Float64Array[] = [];
   let cumulative = 0;
   for (const { fit, weight } of fits) {
@@ -91,7 +103,8 @@ const drawPaths = (
     if (upTo <= paths.length) continue;
     const prediction = predictSlowChange(fit, blocks, nodes);
     const lower = jitteredCholesky(prediction, nodes.length);
-    while (paths.length < upTo) paths.push(onePath(prediction, lower, normals[paths.length]!));
+    while (paths.length < upTo)
+      paths.push(onePath(prediction, lower, draws[paths.length]!.subarray(0, nodes.length)));
   }
   return paths;
 };

@@ -1,8 +1,11 @@
 import type { Hold, HoldReadings } from "../hold/hold.ts";
+import { median } from "../stats/median.ts";
 import type { SlowBlocks } from "./slow-change.ts";
 
 const shortestBlockMinutes = 20;
 const mostBlocks = 40;
+/** Least weight of a block, against the usual one. */
+const leastBlockShare = 0.25;
 
 /**
  * Cuts the hold into blocks of whole thermostat cycles and takes their means,
@@ -13,13 +16,12 @@ const mostBlocks = 40;
  */
 export const slowBlocks = (hold: Hold, readings: HoldReadings, resolution: number): SlowBlocks => {
   const width = blockMinutes(hold, readings);
-  const sums = sumBlocks(readings, hold.fromMinute, width);
+  const sums = fullBlocks(sumBlocks(readings, hold.fromMinute, width));
   const hours: number[] = [];
   const means: number[] = [];
   const variances: number[] = [];
   const floor = Math.max(resolution ** 2 / 12, 1e-4);
   for (const block of sums) {
-    if (block.weight < 0.25 * width && block.count < 1) continue;
     const mean = block.value / block.weight;
     hours.push((block.minute / block.weight - hold.fromMinute) / 60);
     means.push(mean);
@@ -59,6 +61,12 @@ const sumBlocks = (readings: HoldReadings, start: number, width: number): BlockS
     block.count += 1;
   }
   return blocks.filter((block) => block !== undefined);
+};
+
+/** Leaves out scraps of blocks beside a gap or a disturbance: a reading or two there says little and may mislead. */
+const fullBlocks = (blocks: readonly BlockSum[]): readonly BlockSum[] => {
+  const usual = median(blocks.map(({ weight }) => weight));
+  return blocks.filter(({ weight }) => weight >= leastBlockShare * usual);
 };
 
 /** Variance of a block's mean: a full cycle leaves only noise, a lone reading the whole swing. */

@@ -1,4 +1,5 @@
-import type { Celsius, CelsiusDifference, Fraction, Hours, Minutes } from "../quantity.ts";
+import type { DwellTimes } from "../hold/dwell.ts";
+import type { Celsius, CelsiusDifference, Fraction, Hours } from "../quantity.ts";
 
 /** What a culture asks of a set-up. */
 export interface Requirement {
@@ -26,16 +27,6 @@ export interface UncertaintyComponent {
   readonly source: UncertaintySource;
   readonly standardUncertainty: CelsiusDifference;
   readonly from: Provenance;
-}
-
-/** Time against one window over the tested hold (time-weighted, crossings interpolated). */
-export interface Dwell {
-  readonly insideFraction: Fraction;
-  readonly belowMinutes: Minutes;
-  readonly aboveMinutes: Minutes;
-  readonly longestOutsideMinutes: Minutes;
-  /** Area outside the window, degC x h. */
-  readonly degreeHoursOutside: number;
 }
 
 /** Why the verdict is what it is; wording lives in report/. Temperatures in degC. */
@@ -98,7 +89,7 @@ export interface Verdict {
   readonly probability: Fraction;
   /** Probability that the ceiling is passed at some time; null without a ceiling. */
   readonly ceilingRisk: Fraction | null;
-  readonly dwell: Dwell | null;
+  readonly dwell: DwellTimes | null;
   readonly uncertainty: readonly UncertaintyComponent[];
   readonly reasons: readonly Reason[];
 }

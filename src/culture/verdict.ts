@@ -2,7 +2,7 @@ import { dwell } from "../hold/dwell.ts";
 import type { Hold, ProbeNight } from "../hold/hold.ts";
 import { fraction, type CelsiusDifference } from "../quantity.ts";
 import type { OffsetDistribution } from "./offset-distribution.ts";
-import { requirementProbability, type RequirementProbability } from "./probability.ts";
+import { requirementProbability, scenarioPlays, type ScenarioPlay } from "./probability.ts";
 import { verdictReasons, type WithoutSource } from "./reasons.ts";
 import { drawScenarios, type Scenarios } from "./scenarios.ts";
 import { uncertaintyBudget } from "./uncertainty-budget.ts";
@@ -16,9 +16,10 @@ const leastReadings = 6;
 /**
  * When the temperature fell away before the culture's hours were over, either
  * the person ended the test or the appliance switched itself off; nothing in
- * the readings tells which, so each is given half (an assumption).
+ * the readings tells which. Most who end a test stop the logger or take the
+ * probe out, so the person is given one chance in five (an assumption).
  */
-const endedByPerson = 0.5;
+const endedByPerson = 0.2;
 
 /** Decides whether one set-up, as seen by one probe, meets a culture's requirement. */
 export const decide = (requirement: Requirement, evidence: VerdictEvidence): Verdict => {
@@ -34,7 +35,8 @@ export const decide = (requirement: Requirement, evidence: VerdictEvidence): Ver
     requirement.hours,
   );
   const offset = offsetDistribution(evidence, hold);
-  const found = requirementProbability(scenarios, offset, requirement);
+  const plays = scenarioPlays(scenarios, requirement);
+  const found = requirementProbability(plays, offset);
   const fell = fellAway(evidence.night, hold, requirement.hours);
   const met = fell ? endedByPerson * found.met : found.met;
   const verdict = guardedWord(met, hold, evidence.confidence);
@@ -57,8 +59,10 @@ export const decide = (requirement: Requirement, evidence: VerdictEvidence): Ver
       uncertainty,
       fellAway: fell,
       tooLittle: tooLittle(hold),
-      scenarios,
-      without: withoutEach(requirement, evidence, hold, scenarios, uncertainty),
+      without: withoutEach(evidence, hold, uncertainty, {
+        all: plays,
+        tested: () => scenarioPlays(testedOnly(scenarios, hold), requirement),
+      }),
     }),
   };
 };
@@ -93,17 +97,15 @@ const guardedWord = (probability: number, hold: Hold, confidence: number): Verdi
 
 /** The verdict again with one source of doubt taken away at a time: what would settle it. */
 const withoutEach = (
-  requirement: Requirement,
   evidence: VerdictEvidence,
   hold: Hold,
-  scenarios: Scenarios,
   uncertainty: readonly UncertaintyComponent[],
+  plays: { readonly all: readonly ScenarioPlay[]; readonly tested: () => readonly ScenarioPlay[] },
 ): readonly WithoutSource[] =>
   uncertainty.map(({ source }) => {
-    const { met }: RequirementProbability = requirementProbability(
-      source === "hours not tested" ? testedOnly(scenarios, hold) : scenarios,
+    const { met } = requirementProbability(
+      source === "hours not tested" ? plays.tested() : plays.all,
       offsetDistribution(withoutSource(evidence, source), hold),
-      requirement,
     );
     return { source, probability: met, verdict: guardedWord(met, hold, evidence.confidence) };
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { fastResidual } from "../../src/culture/fast-residual.ts";
+import { fastResidual, spreadFactor } from "../../src/culture/fast-residual.ts";
 import type { Hold, HoldReadings } from "../../src/hold/hold.ts";
 
 const holdOf = (noise: number): Hold => ({
@@ -43,18 +43,31 @@ describe("fastResidual", () => {
     expect(fastResidual(residuals, evenly(2000), holdOf(0.1), 0.1, 16).top).toBeCloseTo(0, 6);
   });
 
-  it("widens a handful of readings as the prediction interval does", () => {
-    // Eight residuals with standard deviation 1 about a fitted line (6 degrees of freedom):
-    // the 0.95 quantile of the next is t(0.95; 6) sqrt(1 + 1/8) = 1.943180 x 1.060660 = 2.061060
-    // (t from the NIST/SEMATECH e-Handbook table, 1.943).
+  it("takes the spread of a handful of readings about a line with n - 2 degrees of freedom", () => {
+    // Eight residuals whose squares sum to 6: standard deviation 1 with 6 degrees of freedom, and the
+    // 0.95 quantile of a standard normal is 1.644854.
     const residuals = Float64Array.from([1, -1, 1, -1, 1, -1, 1, -1], (x) => x * Math.sqrt(6 / 8));
-    const { values } = fastResidual(residuals, evenly(8), holdOf(0), 0.1, 10);
-    expect(values[9]).toBeCloseTo(2.06106, 3);
-    expect(values[0]).toBeCloseTo(-2.06106, 3);
+    const { values, degreesOfFreedom } = fastResidual(residuals, evenly(8), holdOf(0), 0.1, 10);
+    expect(degreesOfFreedom).toBe(6);
+    expect(values[9]).toBeCloseTo(1.644854, 6);
+    expect(values[0]).toBeCloseTo(-1.644854, 6);
   });
 
   it("does not believe in a spread finer than the display shows", () => {
     const { values } = fastResidual(new Float64Array(8), evenly(8), holdOf(0), 0.5, 10);
     expect(values[9]).toBeGreaterThan(0.5 / Math.sqrt(12));
+  });
+});
+
+describe("spreadFactor", () => {
+  it("agrees with chi-square tables to the accuracy of Wilson and Hilferty's approximation", () => {
+    // Quantiles 0.025 and 0.975 for 10 degrees of freedom: 3.246973 and 20.483177 (NIST/SEMATECH
+    // e-Handbook table 1.3.6.7.4, more digits by SciPy and R); the approximation is good to 1 % there.
+    expect(spreadFactor(-1.959964, 10) / Math.sqrt(10 / 3.246973)).toBeCloseTo(1, 2);
+    expect(spreadFactor(1.959964, 10) / Math.sqrt(10 / 20.483177)).toBeCloseTo(1, 2);
+  });
+
+  it("is one where many readings show the spread", () => {
+    expect(spreadFactor(1.5, Infinity)).toBe(1);
   });
 });

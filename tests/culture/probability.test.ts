@@ -1,5 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { requirementProbability } from "../../src/culture/probability.ts";
+import type { OffsetDistribution } from "../../src/culture/offset-distribution.ts";
+import {
+  requirementProbability,
+  scenarioPlays,
+  type RequirementProbability,
+} from "../../src/culture/probability.ts";
 import type { Scenarios } from "../../src/culture/scenarios.ts";
 import type { Requirement } from "../../src/culture/verdict-types.ts";
 import { celsius, fraction, hours } from "../../src/quantity.ts";
@@ -7,7 +12,8 @@ import { celsius, fraction, hours } from "../../src/quantity.ts";
 const steady = (level: number, fast: readonly number[] = [0]): Scenarios => ({
   hours: Float64Array.of(1, 2),
   paths: [Float64Array.of(level, level)],
-  fast: { values: Float64Array.from(fast), top: Math.max(...fast) },
+  fast: { values: Float64Array.from(fast), top: Math.max(...fast), degreesOfFreedom: Infinity },
+  fastScales: Float64Array.of(1, 1),
   unseenUncertainty: 0,
 });
 const requirement = (low: number, high: number, ceiling: number | null = null): Requirement => ({
@@ -18,13 +24,18 @@ const requirement = (low: number, high: number, ceiling: number | null = null): 
   hours: hours(24),
   share: fraction(0.95),
 });
+const probability = (
+  scenarios: Scenarios,
+  offset: OffsetDistribution,
+  asked: Requirement,
+): RequirementProbability => requirementProbability(scenarioPlays(scenarios, asked), offset);
 const normal = (standardDeviation: number) => ({ halfWidth: 0, standardDeviation });
 
 describe("requirementProbability", () => {
   it("is the conformance probability of JCGM 106 for a hold that does not move", () => {
     // Constructed windows, recomputed with SciPy and R, 1e-6.
     const met = (y: number, u: number, low: number, high: number) =>
-      requirementProbability(steady(y), normal(u), requirement(low, high)).met;
+      probability(steady(y), normal(u), requirement(low, high)).met;
     expect(Math.abs(met(40.2, 0.6, 38, 43) - 0.999876)).toBeLessThan(1e-6);
     expect(Math.abs(met(42.4, 0.4, 38, 43) - 0.933193)).toBeLessThan(1e-6);
     expect(Math.abs(met(44.2, 0.3, 40, 44) - 0.252493)).toBeLessThan(1e-6);
@@ -34,7 +45,7 @@ describe("requirementProbability", () => {
     // A sine of amplitude 1 spends 5 % of its time above sin(0.45 pi) = 0.98769 (arcsine law), so a
     // window of +-2 leaves the offset +-1.01231 before one side loses 5 % (200 values, so 0.002).
     const sine = Array.from({ length: 200 }, (_, i) => Math.sin(Math.PI * ((i + 0.5) / 200 - 0.5)));
-    const { met } = requirementProbability(
+    const { met } = probability(
       steady(40, sine),
       { halfWidth: 2, standardDeviation: 0 },
       requirement(38, 42),
@@ -43,11 +54,7 @@ describe("requirementProbability", () => {
   });
 
   it("heeds the ceiling and says how likely it is passed", () => {
-    const found = requirementProbability(
-      steady(40, [-1, 1]),
-      normal(0.5),
-      requirement(36, 44, 41.5),
-    );
+    const found = probability(steady(40, [-1, 1]), normal(0.5), requirement(36, 44, 41.5));
     // Peak 41, so passed with probability 1 - Phi(1) = 0.158655.
     expect(found.ceilingPassed).toBeCloseTo(0.158655, 5);
     expect(found.met).toBeCloseTo(1 - 0.158655, 5);
@@ -55,7 +62,7 @@ describe("requirementProbability", () => {
 
   it("averages over scenarios", () => {
     const scenarios = { ...steady(40), paths: [Float64Array.of(40, 40), Float64Array.of(50, 50)] };
-    const { met } = requirementProbability(scenarios, normal(0.01), requirement(38, 42));
+    const { met } = probability(scenarios, normal(0.01), requirement(38, 42));
     expect(met).toBeCloseTo(0.5, 9);
   });
 });

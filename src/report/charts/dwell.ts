@@ -1,5 +1,5 @@
 /** Time below, inside and above the window as one strip. */
-import type { Dwell } from "../../culture/verdict-types.ts";
+import type { DwellTimes } from "../../hold/dwell.ts";
 import { baseConfig, colour } from "./chart-theme.ts";
 import type { Size, Spec } from "./chart-theme.ts";
 
@@ -10,7 +10,7 @@ export interface DwellParts {
 }
 
 /** Minutes of the tested hold; `inside` is what is neither below nor above. */
-export const dwellParts = (dwell: Dwell, holdHours: number): DwellParts => ({
+export const dwellParts = (dwell: DwellTimes, holdHours: number): DwellParts => ({
   below: dwell.belowMinutes,
   inside: Math.max(holdHours * 60 - dwell.belowMinutes - dwell.aboveMinutes, 0),
   above: dwell.aboveMinutes,
@@ -18,7 +18,14 @@ export const dwellParts = (dwell: Dwell, holdHours: number): DwellParts => ({
 
 const height = 26;
 
-/** Inside is solid; below and above are hatched by outline, so grey print tells them apart. */
+const outside: Spec = {
+  color: colour.limit,
+  fillOpacity: 0.3,
+  stroke: colour.limit,
+  strokeWidth: 1.4,
+};
+
+/** Inside is solid; below and above are pale with an outline, dashed below, so grey print tells them apart. */
 export const dwellSpec = (parts: DwellParts, size: Size): Spec => {
   const total = parts.below + parts.inside + parts.above || 1;
   const piece = (from: number, length: number, mark: Spec): Spec => ({
@@ -36,20 +43,14 @@ export const dwellSpec = (parts: DwellParts, size: Size): Spec => {
       y2: { value: height },
     },
   });
-  const outside = (color: string): Spec => ({
-    color,
-    fillOpacity: 0.3,
-    stroke: color,
-    strokeWidth: 1.4,
-  });
   return {
     width: size.width - 8,
     height,
     config: baseConfig(size),
     layer: [
-      piece(0, parts.below, { ...outside(colour.limit), strokeDash: [3, 2] }),
+      piece(0, parts.below, { ...outside, strokeDash: [3, 2] }),
       piece(parts.below, parts.inside, { color: colour.line, stroke: colour.line }),
-      piece(parts.below + parts.inside, parts.above, outside(colour.limit)),
+      piece(parts.below + parts.inside, parts.above, outside),
     ],
   };
 };
