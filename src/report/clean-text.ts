@@ -12,7 +12,8 @@ export const cleanText = (text: string): string =>
 export const asciiText = (text: string): string =>
   cleanText(text)
     .replaceAll("°", "deg")
+    .replaceAll("\u2212", "-")
     .replaceAll("±", "+-")
     .replaceAll(/[\u2018\u2019]/g, "'")
     .replaceAll(/[\u201c\u201d]/g, '"')
-    .replaceAll(/[^\u0020-\u007e]/gu, "?");
+    .replaceAll(/[^\u0020-\u007e\u00a0]/gu, "?");

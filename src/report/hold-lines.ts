@@ -22,7 +22,7 @@ export interface LabelledLine {
 /** A drift whose interval holds zero is not told apart from none. */
 export const driftText = ({ perHour: rate, low, high }: Drift, writing: Writing): string =>
   low <= 0 && high >= 0
-    ? `no drift to speak of: ${perHour(writing, rate)}, and zero is within its doubt`
+    ? `no clear drift: ${perHour(writing, rate)}`
     : `drifts ${rate > 0 ? "up" : "down"}: ${perHour(writing, rate)}`;
 
 export const swingText = (swing: Swing | null, writing: Writing): string =>
@@ -98,7 +98,7 @@ export const holdTable = (
   row("Lowest and highest reading", temperatureRange(writing, hold.min, hold.max));
   if (peak !== null) row("Highest, warm-up included", temperature(writing, peak));
   row(
-    "Averages of single hours",
+    "Coolest and warmest hour, on average",
     temperatureRange(writing, hold.hourMeans.low, hold.hourMeans.high),
   );
   row("Regular swing", swingText(hold.swing, writing));
@@ -127,5 +127,5 @@ const warmUpText = (
   const base = duration(warmUp.minutesToHold, space);
   return warmUp.timeConstantMinutes === null
     ? base
-    : `${base}; near the end the rest of the way shrinks to a third every ${duration(warmUp.timeConstantMinutes, space)}`;
+    : `${base}; time constant ${duration(warmUp.timeConstantMinutes, space)}`;
 };

@@ -37,13 +37,15 @@ const byline = (analysis: Analysis, { renderedOn }: HtmlOptions): Markup => {
   return markup`<p class="byline small">${files.join("; ")}. Report made ${shownDate(renderedOn)} by holdband ${analysis.version}.</p>`;
 };
 
-const nightSections = async (analysis: Analysis, writing: Writing): Promise<readonly Markup[]> => {
-  const sections: Markup[] = [];
-  for (const [at, probe] of analysis.probes.entries()) {
-    if (probe.series.role === "room" && analysis.probes.length > 1) continue;
-    sections.push(await nightSection({ analysis, probe, writing, id: `probe-${at + 1}` }));
-  }
-  return sections;
+/** The room stands in the others' charts; it has a section only when it is alone. */
+const nightSections = (analysis: Analysis, writing: Writing): Promise<readonly Markup[]> => {
+  const alone = analysis.probes.length === 1;
+  const sections = analysis.probes.map((probe, at) =>
+    probe.series.role === "room" && !alone
+      ? null
+      : nightSection({ analysis, probe, writing, id: `probe-${at + 1}` }),
+  );
+  return Promise.all(sections.filter((section) => section !== null));
 };
 
 const policy = async (): Promise<string> =>

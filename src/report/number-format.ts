@@ -46,10 +46,18 @@ export const roundTogether = (value: number, uncertainty: number): RoundedPair =
   };
 };
 
-/** Fixed decimals; never "-0.0". */
+/** The decimal point moved by `places`, on the number as it is printed: no binary remainder creeps in. */
+const shifted = (value: number, places: number): number => {
+  const [digits, exponent = "0"] = String(value).split("e");
+  return Number(`${digits}e${Number(exponent) + places}`);
+};
+
+/** Fixed decimals, halves away from zero as printed (12.2135 gives 12.214); never "-0.0". */
 export const fixed = (value: number, decimals: number): string => {
-  const text = value.toFixed(Math.min(Math.max(decimals, 0), 12));
-  return /^-0(\.0*)?$/.test(text) ? text.slice(1) : text;
+  const places = Math.min(Math.max(decimals, 0), 12);
+  const units = Math.round(shifted(Math.abs(value), places));
+  const size = shifted(units, -places).toFixed(places);
+  return value < 0 && units !== 0 ? `-${size}` : size;
 };
 
 /** At most `decimals` decimals, trailing zeros gone: 38, 39.5. */
@@ -69,3 +77,7 @@ export const percent = (share: number, space: string): string => {
   if (share < 1 && share > 0.99) return `>${space}99${space}%`;
   return `${fixed(share * 100, 0)}${space}%`;
 };
+
+/** The same inside a sentence: "more than 99 %", "less than 1 %". */
+export const percentInWords = (share: number, space: string): string =>
+  percent(share, space).replace(`>${space}`, "more than ").replace(`<${space}`, "less than ");

@@ -95,7 +95,7 @@ const phone = `
   .answer h2 { font-size: 1.15rem; }
   .wide { display: none; }
   .narrow { display: block; }
-  table.pairs, table.pairs tbody, table.pairs tr, table.pairs th, table.pairs td { display: block; width: 100%; }
+  table.pairs, table.pairs caption, table.pairs tbody, table.pairs tr, table.pairs th, table.pairs td { display: block; width: 100%; }
   table.pairs th { border: 0; padding: 0.5rem 0 0; }
   table.pairs td { padding: 0 0 0.5rem; }
   th, td { padding-right: 0.6rem; }
@@ -105,11 +105,13 @@ const print = `
 @media print {
   :root { color-scheme: light; ${light} }
   @page { margin: 16mm 15mm; }
-  body { font-size: 10.5pt; background: none; }
+  html { font-size: 10.5pt; }
+  body { font-size: 1rem; background: none; }
   .sheet { max-width: none; padding: 0; }
   .skip { display: none; }
   h1, h2, h3, caption { break-after: avoid; }
   h2 { margin-top: 2rem; }
+  h1 { font-size: 1.9rem; }
   figure, tr, .answer, dl.cautions div, .note { break-inside: avoid; }
   svg, .mark, .note { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
   p { orphans: 3; widows: 3; }

@@ -14,14 +14,12 @@ const shown = (celsius: number, unit: TemperatureUnit): number =>
 const shownDifference = (difference: number, unit: TemperatureUnit): number =>
   unit === "degC" ? difference : celsiusDifferenceToFahrenheit(difference);
 
-/** One text per unit, joined: "40.8 °C (105.4 °F)". */
+/** One text per unit, joined: "40.8 °C (105.4 °F)", with a true minus sign where there is one. */
 const both = (writing: Writing, text: (unit: TemperatureUnit) => string): string => {
-  const other = otherUnit(writing.unit);
-  const { space } = writing;
-  return (
-    `${text(writing.unit)}${space}${unitSign(writing, writing.unit)} ` +
-    `(${text(other)}${space}${unitSign(writing, other)})`
-  );
+  const inUnit = (unit: TemperatureUnit): string =>
+    `${text(unit)}${writing.space}${unitSign(writing, unit)}`;
+  const joined = `${inUnit(writing.unit)} (${inUnit(otherUnit(writing.unit))})`;
+  return writing.ascii ? joined : joined.replaceAll(/-(?=\d)/g, "\u2212");
 };
 
 /** A measured temperature, to a tenth: "40.8 °C (105.4 °F)". */
@@ -50,12 +48,15 @@ export const difference = (writing: Writing, value: number): string =>
 export const tolerance = (writing: Writing, value: number): string =>
   both(writing, (unit) => plusMinus(writing) + short(shownDifference(value, unit), 2));
 
-/** A standard uncertainty, at most two digits: "0.29 °C (0.52 °F)". */
+/** Hundredths below one degree, tenths above: never more than two digits that mean something. */
+export const uncertaintyFigure = (size: number): string => {
+  if (size > 0 && size < 0.005) return "< 0.01";
+  return fixed(size, size < 0.995 ? 2 : 1);
+};
+
+/** A standard uncertainty on its own: "0.29 °C (0.52 °F)". */
 export const uncertainty = (writing: Writing, value: number): string =>
-  both(writing, (unit) => {
-    const size = shownDifference(value, unit);
-    return roundTogether(size, size).uncertainty;
-  });
+  both(writing, (unit) => uncertaintyFigure(shownDifference(value, unit)));
 
 /** "40.83 ± 0.31 °C (105.5 ± 0.6 °F)". */
 export const temperatureWithUncertainty = (

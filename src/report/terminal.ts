@@ -15,7 +15,7 @@ import { nextStep } from "./wording/next-steps.ts";
 import { probabilityText } from "./wording/probability.ts";
 import { reasonText } from "./wording/reasons.ts";
 import { wrapText } from "./wrap-text.ts";
-import { plainWriting, withSigns } from "./writing.ts";
+import { terminalWriting, withSigns } from "./writing.ts";
 import type { Writing } from "./writing.ts";
 
 export interface TerminalOptions {
@@ -56,10 +56,10 @@ const labelled = (label: string, text: string, page: Page): string[] =>
 const headline = (verdict: Verdict, probe: ProbeAnalysis, page: Page): string[] => {
   const mark = `[${verdictNames[verdict.verdict].toUpperCase()}]`;
   const several = page.analysis.files.length > 1;
-  const chance = probabilityText(verdict.probability, page.analysis.confidence, " ");
-  const name = safe(probeName(probe.series, probe.file, several), page);
+  const chance = probabilityText(verdict.probability, page.analysis.confidence, page.writing.space);
+  const name = probeName(probe.series, probe.file, several);
   const [first = "", ...rest] = wrapText(
-    `${name}, ${roleNames[probe.series.role]}: probability ${chance}`,
+    safe(`${name}, ${roleNames[probe.series.role]}: ${chance} likely to hold`, page),
     page.width,
     `${mark} `,
     "  ",
@@ -113,7 +113,7 @@ const fileLines = (page: Page): string[] =>
   page.analysis.files.flatMap(({ readings }) => {
     const aside = readings.setAside.map(
       ({ reason, count, firstLine }) =>
-        `${grouped(count)} ${setAsideNames[reason]} (first at line ${firstLine})`,
+        `${grouped(count)} (${setAsideNames[reason]}; first at line ${firstLine})`,
     );
     const counts = `${readings.name}: ${grouped(readings.rowsUsed)} of ${grouped(readings.rowsRead)} rows used`;
     const text = aside.length === 0 ? counts : `${counts}; set aside: ${aside.join("; ")}`;
@@ -131,10 +131,10 @@ export const allNotices = (analysis: Analysis): readonly string[] => {
 
 /** The summary as text, lines parted by "\n", ending in one. */
 export const toTerminal = (analysis: Analysis, options: TerminalOptions): string => {
-  const writing = plainWriting(analysis.shownUnit, options.ascii);
+  const writing = terminalWriting(analysis.shownUnit, options.ascii);
   const page: Page = { ...options, writing, analysis };
   const blocks = analysis.probes.map((probe) =>
-    probe.series.role === "room" ? roomLine(probe, page) : probeBlock(probe, page),
+    (probe.series.role === "room" ? roomLine(probe, page) : probeBlock(probe, page)).concat(""),
   );
   const notes = allNotices(analysis).flatMap((text) =>
     labelled("Note", withSigns(writing, text), page),
@@ -143,11 +143,5 @@ export const toTerminal = (analysis: Analysis, options: TerminalOptions): string
     options.report === undefined
       ? []
       : [`  ${"Report".padEnd(labelWidth)}${safe(options.report, page)}`];
-  return [
-    ...blocks.flatMap((block) => [...block, ""]),
-    ...fileLines(page),
-    ...notes,
-    ...report,
-    "",
-  ].join("\n");
+  return [...blocks.flat(), ...fileLines(page), ...notes, ...report, ""].join("\n");
 };

@@ -1,6 +1,7 @@
 /**
  * Breaks text at spaces so that no line is longer than `width`. The first line
  * starts with `first`, the others with `rest`; a single longer word stays whole.
+ * No-break spaces keep a number with its unit and come out as plain spaces.
  */
 export const wrapText = (text: string, width: number, first = "", rest = first): string[] => {
   const lines: string[] = [];
@@ -16,7 +17,7 @@ export const wrapText = (text: string, width: number, first = "", rest = first):
     empty = false;
   }
   lines.push(line);
-  return lines;
+  return lines.map((each) => each.replaceAll("\u00a0", " "));
 };
 
 /** Characters as shown, near enough: colour codes are put on after wrapping. */

@@ -18,10 +18,17 @@ export const markupWriting = (unit: TemperatureUnit): Writing => ({
   ascii: false,
 });
 
-/** For terminals and JSON. */
-export const plainWriting = (unit: TemperatureUnit, ascii = false): Writing => ({
+/** For JSON: plain spaces. */
+export const plainWriting = (unit: TemperatureUnit): Writing => ({
   unit,
   space: " ",
+  ascii: false,
+});
+
+/** For terminals: wrapping heeds the no-break spaces and then makes them plain. */
+export const terminalWriting = (unit: TemperatureUnit, ascii: boolean): Writing => ({
+  unit,
+  space: noBreakSpace,
   ascii,
 });
 
@@ -42,6 +49,7 @@ export const withSigns = (writing: Writing, sentence: string): string =>
 
 const signed = (part: string): string =>
   part
+    .replaceAll(/(\d) (deg[CF]|min|s)\b/g, `$1${noBreakSpace}$2`)
     .replaceAll(/\bdeg([CF])\b/g, "°$1")
     .replaceAll("+-", "±")
     .replaceAll(/(\d)\.\.(-?\d)/g, "$1 to $2");

@@ -178,7 +178,11 @@ export const probe = (parts: ProbeParts): ProbeAnalysis => {
   const night: ProbeNight = {
     phases,
     warmUp: held
-      ? { minutesToHold: warmUpMinutes - idleMinutes, timeConstantMinutes: 17.2, timeConstantUncertainty: 0.4 }
+      ? {
+          minutesToHold: warmUpMinutes - idleMinutes,
+          timeConstantMinutes: 17.2,
+          timeConstantUncertainty: 0.4,
+        }
       : null,
     hold,
     holdReadings: readings,
@@ -196,11 +200,27 @@ export const probe = (parts: ProbeParts): ProbeAnalysis => {
       hold === null
         ? []
         : [
-            { source: "thermometer", standardUncertainty: celsiusDifference(0.19), from: "measured" },
-            { source: "resolution", standardUncertainty: celsiusDifference(0.029), from: "measured" },
-            { source: "mean of the hold", standardUncertainty: celsiusDifference(0.042), from: "measured" },
+            {
+              source: "thermometer",
+              standardUncertainty: celsiusDifference(0.19),
+              from: "measured",
+            },
+            {
+              source: "resolution",
+              standardUncertainty: celsiusDifference(0.029),
+              from: "measured",
+            },
+            {
+              source: "mean of the hold",
+              standardUncertainty: celsiusDifference(0.042),
+              from: "measured",
+            },
             { source: "run to run", standardUncertainty: celsiusDifference(0.3), from: "assumed" },
-            { source: "hours not tested", standardUncertainty: celsiusDifference(0.22), from: "stated" },
+            {
+              source: "hours not tested",
+              standardUncertainty: celsiusDifference(0.22),
+              from: "stated",
+            },
           ],
     verdicts: parts.verdicts ?? [],
   };
@@ -311,7 +331,13 @@ export const holdsNight = (): Analysis =>
       verdicts: [
         verdict("holds", 0.973, yoghurt, [
           { code: "all-inside", marginLow: 2.3, marginHigh: 1.7 },
-          { code: "dominant-doubt", source: "run to run", standardUncertainty: 0.3, share: 0.52, from: "assumed" },
+          {
+            code: "dominant-doubt",
+            source: "run to run",
+            standardUncertainty: 0.3,
+            share: 0.52,
+            from: "assumed",
+          },
         ]),
       ],
     }),
@@ -340,7 +366,13 @@ export const unprovenNight = (): Analysis =>
               { code: "above-window", high: 39, share: 0.41 },
               { code: "drifts-out", perHour: 0.16, side: "above" },
               { code: "near-edge", edge: 39, side: "above", margin: -0.6, uncertainty: 0.7 },
-              { code: "dominant-doubt", source: "thermometer", standardUncertainty: 0.577, share: 0.68, from: "assumed" },
+              {
+                code: "dominant-doubt",
+                source: "thermometer",
+                standardUncertainty: 0.577,
+                share: 0.68,
+                from: "assumed",
+              },
               { code: "tested-too-short", tested: 7.28, needed: 36 },
               { code: "would-settle", source: "thermometer", verdict: "misses", probability: 0.03 },
             ],

@@ -2,12 +2,12 @@
 import type { UncertaintyComponent } from "../../culture/verdict-types.ts";
 import { celsiusDifferenceToFahrenheit } from "../../quantity.ts";
 import type { TemperatureUnit } from "../../quantity.ts";
-import { roundTogether } from "../number-format.ts";
+import { uncertaintyFigure } from "../temperature-text.ts";
 import { provenanceNames, sourceNames } from "../wording/names.ts";
 import { baseConfig, colour, signOf } from "./chart-theme.ts";
 import type { Size, Spec } from "./chart-theme.ts";
 
-const rowHeight = 34;
+const rowHeight = 42;
 
 /** Largest first; ties keep the order they came in. */
 export const bySize = (
@@ -17,7 +17,7 @@ export const bySize = (
 
 const sizeText = (value: number, unit: TemperatureUnit): string => {
   const shown = unit === "degC" ? value : celsiusDifferenceToFahrenheit(value);
-  return `${roundTogether(shown, shown).uncertainty} ${signOf(unit)}`;
+  return `${uncertaintyFigure(shown)} ${signOf(unit)}`;
 };
 
 /** Solid where measured, hollow and dashed where assumed: read without colour. */
@@ -35,9 +35,9 @@ export const budgetSpec = (
   const rows = bySize(components).map((component, index) => ({
     zero: 0,
     size: component.standardUncertainty,
-    top: index * rowHeight + 17,
-    bottom: index * rowHeight + 29,
-    labelAt: index * rowHeight + 12,
+    top: index * rowHeight + 20,
+    bottom: index * rowHeight + 31,
+    labelAt: index * rowHeight + 15,
     from: component.from,
     name: sourceNames[component.source],
     text: `${sizeText(component.standardUncertainty, unit)}, ${provenanceNames[component.from]}`,

@@ -16,7 +16,7 @@ export const timeAtTemperature = (
 ): readonly Bar[] => {
   const { low, high } = stretchOf(values, []);
   if (!(high >= low)) return [];
-  const width = Math.max(roundStep(Math.max(high - low, leastWidth), most), leastWidth);
+  const width = Math.max(roundStep(high - low || leastWidth, most), roundStep(leastWidth, 1));
   const first = Math.floor(low / width + 1e-9);
   const totals = new Float64Array(Math.floor(high / width + 1e-9) - first + 1);
   for (let index = 0; index < values.length; index += 1) {

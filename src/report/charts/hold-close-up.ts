@@ -12,6 +12,7 @@ import type { Stretch } from "./scale-range.ts";
 import { leftAxis, rightAxis, temperatureScale } from "./temperature-axes.ts";
 
 const plotHeight = 230;
+const mostBars = 60;
 const shape = {
   wide: { line: 470, bars: 132, slots: 400, ticks: 8 },
   narrow: { line: 188, bars: 56, slots: 150, ticks: 3 },
@@ -53,6 +54,18 @@ const domainOf = (
 const clamp = ({ low, high }: Stretch, value: number): number =>
   Math.min(Math.max(value, low), high);
 
+const box = (values: readonly Stretch[], mark: Spec): Spec => ({
+  data: { values },
+  mark: { type: "rect", ...mark },
+  encoding: { y: quantity("low"), y2: { field: "high" } },
+});
+
+const rule = (values: readonly number[], mark: Spec): Spec => ({
+  data: { values: values.map((at) => ({ at })) },
+  mark: { type: "rule", ...mark },
+  encoding: { y: quantity("at") },
+});
+
 const backgroundLayers = ({ probe, domain, unit, hold }: Frame): readonly Spec[] => {
   const onScale = (value: number): number => clamp(domain, toScale(unit, value));
   const inside = (value: number): boolean => value > domain.low && value < domain.high;
@@ -66,16 +79,6 @@ const backgroundLayers = ({ probe, domain, unit, hold }: Frame): readonly Spec[]
   const ceilings = requirementsOf(probe)
     .flatMap(({ ceiling }) => (ceiling === null ? [] : [toScale(unit, ceiling)]))
     .filter(inside);
-  const box = (values: readonly Stretch[], mark: Spec): Spec => ({
-    data: { values },
-    mark: { type: "rect", ...mark },
-    encoding: { y: quantity("low"), y2: { field: "high" } },
-  });
-  const rule = (values: readonly number[], mark: Spec): Spec => ({
-    data: { values: values.map((at) => ({ at })) },
-    mark: { type: "rule", ...mark },
-    encoding: { y: quantity("at") },
-  });
   const scaled = ({ low, high }: Stretch): Stretch => ({ low: onScale(low), high: onScale(high) });
   return [
     box(windows, { color: colour.window }),
@@ -131,10 +134,16 @@ const linePanel = (frame: Frame): Spec => {
   };
 };
 
+/** No bar finer than the display's steps, nor too thin to see. */
+const leastBar = ({ probe, unit, domain }: Frame): number => {
+  const step = toScale(unit, probe.series.resolution) - toScale(unit, 0);
+  return Math.max(step, (domain.high - domain.low) / mostBars);
+};
+
 const barPanel = (frame: Frame): Spec => {
-  const { probe, readings, unit, size, domain } = frame;
+  const { readings, unit, size, domain } = frame;
   const drawn = readings.celsius.map((value) => toScale(unit, value));
-  const bars = timeAtTemperature(drawn, readings.weights, 32, probe.series.resolution);
+  const bars = timeAtTemperature(drawn, readings.weights, 32, leastBar(frame));
   const most = bars.reduce((so, { minutes }) => Math.max(so, minutes), 0);
   const width = shape[size.name].bars;
   return {
@@ -143,7 +152,7 @@ const barPanel = (frame: Frame): Spec => {
     layer: [
       ...backgroundLayers(frame),
       {
-        data: { values: bars.map((bar) => ({ ...bar, zero: 0 })) },
+        data: { values: bars.map(({ low, high, minutes }) => ({ low, high, minutes, zero: 0 })) },
         mark: { type: "rect", color: colour.line, stroke: colour.paper, strokeWidth: 0.6 },
         encoding: {
           x: {

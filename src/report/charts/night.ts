@@ -8,6 +8,7 @@ import { baseConfig, colour, toScale } from "./chart-theme.ts";
 import type { Size, Spec } from "./chart-theme.ts";
 import { gapMinutes, lineRows } from "./line-rows.ts";
 import { placePhaseLabels } from "./phase-labels.ts";
+import type { PhaseLabel } from "./phase-labels.ts";
 import { hourStep, multiples, stretchOf, widened } from "./scale-range.ts";
 import type { Stretch } from "./scale-range.ts";
 import { leftAxis, rightAxis, temperatureScale } from "./temperature-axes.ts";
@@ -28,7 +29,8 @@ interface Frame extends NightInput {
 }
 
 const plotHeight = 300;
-const sideSpace = { wide: 92, narrow: 88 } as const;
+/** Room for the labels around the plot, px: vega without a font at hand would guess too much. */
+const space = { left: 54, right: 58, bottom: 46 } as const;
 const slotsFor = { wide: 750, narrow: 340 } as const;
 const contextSlots = 150;
 /** With so few readings each is shown as a point as well. */
@@ -53,11 +55,14 @@ const frameOf = (input: NightInput, size: Size): Frame => {
     main,
   );
   const domain = widened({ low: toScale(unit, all.low), high: toScale(unit, all.high) }, 0.04, 0.5);
-  const last = minutes[minutes.length - 1] ?? 0;
+  const last = [minutes, ...input.context.map((other) => other.minutes)].reduce(
+    (so, each) => Math.max(so, each[each.length - 1] ?? 0),
+    probe.phases.at(-1)?.toMinute ?? 0,
+  );
   return {
     ...input,
     size,
-    plotWidth: size.width - sideSpace[size.name],
+    plotWidth: size.width - space.left - space.right,
     hours: { low: 0, high: Math.max(last / 60, 1 / 60) },
     domain,
   };
@@ -134,29 +139,37 @@ const bandLayers = ({ probe, unit }: Frame): readonly Spec[] => {
   ];
 };
 
-const phaseLayers = (frame: Frame): readonly Spec[] => {
-  const { probe, plotWidth, hours, size } = frame;
-  const xOf = (minute: number): number =>
-    ((minute / 60 - hours.low) / (hours.high - hours.low)) * plotWidth;
-  const labels = placePhaseLabels(probe.phases, xOf, plotWidth, size.text);
-  const borders = probe.phases.slice(1).map(({ fromMinute }) => ({ at: fromMinute / 60 }));
-  return [
+const labelsOf = ({ probe, plotWidth, hours, size }: Frame): readonly PhaseLabel[] =>
+  placePhaseLabels(
+    probe.phases,
+    (minute) => (minute / 60 / hours.high) * plotWidth,
+    plotWidth,
+    size.text,
+  );
+
+const rowHeight = ({ text }: Size): number => text + 4;
+
+const phaseLayers = ({ size }: Frame, labels: readonly PhaseLabel[]): readonly Spec[] =>
+  labels.flatMap(({ text, x: at, from, row }) => [
     {
-      data: { values: borders },
+      data: { values: [{}] },
       mark: { type: "rule", color: colour.muted, strokeWidth: 1, strokeDash: [2, 3], opacity: 0.7 },
-      encoding: { x: x("at"), y: { value: -5 }, y2: { value: plotHeight } },
+      encoding: {
+        x: { value: from },
+        y: { value: -7 - row * rowHeight(size) - size.text * 0.8 },
+        y2: { value: plotHeight },
+      },
     },
-    ...labels.map(({ text, x: at, row }) => ({
+    {
       data: { values: [{ text }] },
-      mark: { type: "text", align: "center", baseline: "bottom", color: colour.ink },
+      mark: { type: "text", align: "left", baseline: "bottom", color: colour.ink },
       encoding: {
         x: { value: at },
-        y: { value: -8 - row * (size.text + 4) },
+        y: { value: -6 - row * rowHeight(size) },
         text: { field: "text" },
       },
-    })),
-  ];
-};
+    },
+  ]);
 
 const lineLayer = (series: Series, slots: number, unit: TemperatureUnit, mark: Spec): Spec => ({
   data: {
@@ -193,7 +206,7 @@ const readingLayers = ({ probe, context, unit, size }: Frame): readonly Spec[] =
 
 const axisLayer = (frame: Frame): Spec => ({
   data: { values: [{ hour: 0, value: frame.domain.low }] },
-  mark: { type: "point", opacity: 0, size: 0 },
+  mark: { type: "point", color: colour.ink, opacity: 0, size: 0 },
   encoding: {
     x: { ...x("hour"), scale: xScale(frame), axis: hourAxis(frame) },
     y: {
@@ -206,16 +219,20 @@ const axisLayer = (frame: Frame): Spec => ({
 
 export const nightSpec = (input: NightInput, size: Size): Spec => {
   const frame = frameOf(input, size);
+  const labels = labelsOf(frame);
+  const rows = labels.reduce((so, { row }) => Math.max(so, row + 1), 0);
   return {
     width: frame.plotWidth,
     height: plotHeight,
+    autosize: "none",
+    padding: { ...space, top: rows * rowHeight(size) + 10 },
     config: baseConfig(size),
     layer: [
       axisLayer(frame),
       ...windowLayers(frame),
       ...bandLayers(frame),
       ...readingLayers(frame),
-      ...phaseLayers(frame),
+      ...phaseLayers(frame, labels),
       rightAxis(frame.unit, frame.domain, 8, frame.plotWidth, size),
     ],
   };

@@ -38,7 +38,7 @@ const answer = (
   const chance = probabilityText(verdict.probability, analysis.confidence, writing.space);
   return markup`
 <section class="answer ${verdict.verdict}">
-<p class="verdict"><span class="mark">${verdictNames[verdict.verdict]}</span> <span class="chance">probability ${chance}</span></p>
+<p class="verdict"><span class="mark">${verdictNames[verdict.verdict]}</span> <span class="chance">${chance} likely to hold</span></p>
 <h2>${answerText(verdict, probe.series.role, writing)}</h2>
 <p class="where small">Probe “${probeName(probe.series, probe.file, several)}”, ${roleNames[probe.series.role]}</p>
 ${reasons(verdict, probe, analysis, writing)}

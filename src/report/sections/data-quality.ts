@@ -19,7 +19,7 @@ const setAsideTable = ({ readings }: AnalysedFile): Markup | null => {
 <tbody>
 ${rows.map(
   ({ reason, count, firstLine, what }) =>
-    markup`<tr><th scope="row">${setAsideNames[reason]}${what === "row" ? "" : ` (${what})`}</th><td class="number">${grouped(count)}</td><td class="number">${grouped(firstLine)}</td></tr>\n`,
+    markup`<tr><th scope="row">${setAsideNames[reason]}${what === "row" ? "" : ` (${what})`}</th><td class="number">${grouped(count)}</td><td class="number">${firstLine}</td></tr>\n`,
 )}</tbody></table>`;
 };
 

@@ -49,11 +49,13 @@ export const doubtSection = async (
   analysis: Analysis,
   writing: Writing,
 ): Promise<Markup | null> => {
-  const parts: Markup[] = [];
-  for (const [at, probe] of analysis.probes.entries()) {
-    if (probe.uncertainty.length === 0 || probe.series.role === "room") continue;
-    parts.push(await budget(probe, analysis, writing, `doubt-${at + 1}`));
-  }
+  const parts = await Promise.all(
+    analysis.probes.flatMap((probe, at) =>
+      probe.uncertainty.length === 0 || probe.series.role === "room"
+        ? []
+        : [budget(probe, analysis, writing, `doubt-${at + 1}`)],
+    ),
+  );
   if (parts.length === 0) return null;
   return markup`
 <section aria-labelledby="doubt">

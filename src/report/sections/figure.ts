@@ -11,14 +11,18 @@ export interface FigureParts extends Omit<Chart, "spec"> {
   readonly caption: string;
 }
 
+const drawing = async (parts: FigureParts, size: Size): Promise<Markup> => {
+  const svg = await renderSvg({
+    id: `${parts.id}-${size.name}`,
+    title: parts.title,
+    description: parts.description,
+    spec: parts.spec(size),
+  });
+  return markup`<div class="${size.name}">${trustedMarkup(svg)}</div>\n`;
+};
+
 export const figure = async (parts: FigureParts): Promise<Markup> => {
-  const drawings: Markup[] = [];
-  for (const size of sizes) {
-    const chart = { ...parts, id: `${parts.id}-${size.name}`, spec: parts.spec(size) };
-    drawings.push(
-      markup`<div class="${size.name}">${trustedMarkup(await renderSvg(chart))}</div>\n`,
-    );
-  }
+  const drawings = await Promise.all(sizes.map((size) => drawing(parts, size)));
   const key = parts.key.length === 0 ? null : markup`<ul class="key">${parts.key}</ul>`;
   return markup`<figure>
 ${drawings}${key}

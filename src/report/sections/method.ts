@@ -8,15 +8,19 @@ import { duration } from "../time-text.ts";
 import { methodSteps } from "../wording/method.ts";
 import type { Writing } from "../writing.ts";
 
-/** The longest promise against the longest hold seen, in words; null where either is missing. */
+/** Where a culture's hours reach past the hours tested, in words. */
 const promise = ({ probes }: Analysis, { space }: Writing): string | null => {
-  const needed = probes.flatMap(({ verdicts }) =>
-    verdicts.map(({ requirement }) => requirement.hours as number),
+  const beyond = probes.flatMap(({ verdicts, night }) =>
+    verdicts
+      .map(({ requirement }) => ({
+        needed: requirement.hours as number,
+        seen: night.hold?.hours ?? 0,
+      }))
+      .filter(({ needed, seen }) => seen > 0 && needed > seen),
   );
-  const seen = probes.flatMap(({ night }) => (night.hold === null ? [] : [night.hold.hours]));
-  if (needed.length === 0 || seen.length === 0) return null;
-  const most = duration(Math.max(...needed) * 60, space);
-  return `The test saw ${duration(Math.max(...seen) * 60, space)} of hold. An answer for ${most} reaches beyond that wherever it is longer, and rests on how such appliances usually go on.`;
+  const [worst] = beyond.toSorted((a, b) => b.needed - b.seen - (a.needed - a.seen));
+  if (worst === undefined) return null;
+  return `The test saw ${duration(worst.seen * 60, space)} of hold, and an answer for ${duration(worst.needed * 60, space)} looks beyond it. It rests on how the temperature changed while it was watched, and on how such appliances usually go on.`;
 };
 
 const assumptions = (analysis: Analysis, writing: Writing): readonly string[] => {

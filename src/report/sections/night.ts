@@ -3,12 +3,13 @@ import type { Analysis, ProbeAnalysis } from "../../analysis.ts";
 import type { Verdict } from "../../culture/verdict-types.ts";
 import type { Series } from "../../readings/series.ts";
 import { dwellParts, dwellSpec } from "../charts/dwell.ts";
+import type { DwellParts } from "../charts/dwell.ts";
 import { holdSpec } from "../charts/hold-close-up.ts";
 import { nightSpec } from "../charts/night.ts";
 import { holdTable } from "../hold-lines.ts";
 import { markup } from "../markup.ts";
 import type { Markup } from "../markup.ts";
-import { percent } from "../number-format.ts";
+import { percent, percentInWords } from "../number-format.ts";
 import { askedRange, askedTemperature, temperatureRange } from "../temperature-text.ts";
 import { clockTime, duration } from "../time-text.ts";
 import { cultureName, probeName } from "../wording/answers.ts";
@@ -136,21 +137,24 @@ const holdFigure = async (page: Page): Promise<Markup | null> => {
   return markup`<h3>The hold, close up</h3>\n${drawing}`;
 };
 
-const dwellFigure = async (page: Page, verdict: Verdict, at: number): Promise<Markup | null> => {
+const dwellWords = (parts: DwellParts, { space }: Writing) => ({
+  below: `below for ${duration(parts.below, space)}`,
+  inside: `inside for ${duration(parts.inside, space)}`,
+  above: `above for ${duration(parts.above, space)}`,
+});
+
+const allInside = (verdict: Verdict, parts: DwellParts, writing: Writing): Markup =>
+  markup`<p>All ${duration(parts.inside, writing.space)} of the hold lay inside the ${windowName(verdict, writing)}.</p>`;
+
+const dwellBlock = async (page: Page, verdict: Verdict, at: number): Promise<Markup | null> => {
   const { probe, writing, id } = page;
   const { hold } = probe.night;
   if (verdict.dwell === null || hold === null) return null;
   const parts = dwellParts(verdict.dwell, hold.hours);
-  const words = {
-    below: `below for ${duration(parts.below, writing.space)}`,
-    inside: `inside for ${duration(parts.inside, writing.space)}`,
-    above: `above for ${duration(parts.above, writing.space)}`,
-  };
-  const longest =
-    verdict.dwell.longestOutsideMinutes > 0
-      ? ` The longest spell outside lasted ${duration(verdict.dwell.longestOutsideMinutes, writing.space)}.`
-      : "";
-  const drawing = await figure({
+  if (parts.below + parts.above === 0) return allInside(verdict, parts, writing);
+  const words = dwellWords(parts, writing);
+  const longest = duration(verdict.dwell.longestOutsideMinutes, writing.space);
+  return figure({
     id: `${id}-dwell-${at + 1}`,
     title: `Time against the window, probe ${probe.series.name}`,
     description: `Of the hold: ${words.below}, ${words.inside}, ${words.above}.`,
@@ -158,9 +162,8 @@ const dwellFigure = async (page: Page, verdict: Verdict, at: number): Promise<Ma
     key: (["below", "inside", "above"] as const)
       .filter((part) => parts[part] > 0)
       .map((part) => keyEntry(part, words[part])),
-    caption: `The tested hold against the ${windowName(verdict, writing)}. Inside for ${percent(verdict.dwell.insideFraction, writing.space)} of it.${longest}`,
+    caption: `The tested hold against the ${windowName(verdict, writing)}. Inside for ${percentInWords(verdict.dwell.insideFraction, writing.space)} of it. The longest spell outside lasted ${longest}.`,
   });
-  return markup`${drawing}`;
 };
 
 const phaseTable = (page: Page): Markup | null => {
@@ -181,11 +184,10 @@ const phaseTable = (page: Page): Markup | null => {
 export const nightSection = async (page: Page): Promise<Markup> => {
   const { analysis, probe, writing } = page;
   const name = probeName(probe.series, probe.file, analysis.files.length > 1);
-  const dwells: Markup[] = [];
-  for (const [at, verdict] of probe.verdicts.entries()) {
-    const drawing = await dwellFigure(page, verdict, at);
-    if (drawing !== null) dwells.push(drawing);
-  }
+  const found = await Promise.all(
+    probe.verdicts.map((verdict, at) => dwellBlock(page, verdict, at)),
+  );
+  const dwells = found.filter((block) => block !== null);
   return markup`
 <section aria-labelledby="${page.id}">
 <h2 id="${page.id}">The test: “${name}”, ${roleNames[probe.series.role]}</h2>

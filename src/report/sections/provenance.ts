@@ -19,7 +19,7 @@ const fileRows = ({ readings, sha256 }: AnalysedFile, writing: Writing) => {
 <tr><th scope="row">SHA-256</th><td class="hash">${sha256}</td></tr>
 <tr><th scope="row">Rows</th><td>${grouped(readings.rowsRead)} read, ${grouped(readings.rowsUsed)} used</td></tr>
 ${start === null ? null : markup`<tr><th scope="row">First reading</th><td>${start} by the logger’s clock</td></tr>\n`}<tr><th scope="row">Usual step</th><td>${stepText(readings.intervalSeconds, writing)}</td></tr>
-<tr><th scope="row">Read as</th><td>${readings.encoding}, fields parted by ${delimiterNames[readings.delimiter]}, decimal “${readings.decimal}”, ${timeFormatNames[readings.timeFormat]}, ${unitSign(writing, readings.unit)}</td></tr>
+<tr><th scope="row">Read as</th><td>${readings.encoding.toUpperCase()}, fields parted by ${delimiterNames[readings.delimiter]}, decimal ${readings.decimal === "," ? "comma" : "point"}, ${timeFormatNames[readings.timeFormat]}, ${unitSign(writing, readings.unit)}</td></tr>
 </tbody></table>`;
 };
 

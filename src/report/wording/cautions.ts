@@ -18,6 +18,6 @@ export const cautions: readonly { readonly title: string; readonly text: string 
   },
   {
     title: "Heat, water, glass and mains",
-    text: "Follow the appliance's own instructions. Using it in other ways can hurt you or spoil it. Hot water scalds, and cold glass cracks in it.",
+    text: "Follow the appliance’s own instructions. Using it in other ways can hurt you or spoil it. Hot water scalds, and cold glass cracks in it.",
   },
 ];

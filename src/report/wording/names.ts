@@ -62,7 +62,7 @@ export const sourceExplanations: Readonly<Record<UncertaintySource, string>> = {
   "mean of the hold": "Readings near in time tell much the same, so they count for fewer.",
   "run to run": "The same set-up settles a little differently on another night.",
   "hours not tested": "The culture needs more hours than were tested, by day as well as by night.",
-  drift: "The slow change during the hold, carried on to the end of the culture's hours.",
+  drift: "The slow change during the hold, carried on to the end of the culture’s hours.",
 };
 
 export const provenanceNames: Readonly<Record<Provenance, string>> = {
@@ -72,7 +72,7 @@ export const provenanceNames: Readonly<Record<Provenance, string>> = {
 };
 
 export const roleNames: Readonly<Record<ProbeRole, string>> = {
-  food: "in the food's place",
+  food: "in the food’s place",
   bath: "in the bath",
   room: "in the room",
 };
@@ -90,6 +90,8 @@ export const timeFormatNames: Readonly<Record<TimeFormat, string>> = {
   "epoch-seconds": "seconds since 1970",
   "epoch-milliseconds": "milliseconds since 1970",
   "elapsed-seconds": "seconds from the start",
+  "epoch-microseconds": "microseconds since 1970",
+  "elapsed-milliseconds": "milliseconds from the start",
   "elapsed-minutes": "minutes from the start",
   "elapsed-hours": "hours from the start",
   "elapsed-clock": "h:mm:ss from the start",

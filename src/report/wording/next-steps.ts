@@ -12,7 +12,7 @@ const settles: Readonly<Record<UncertaintySource, string>> = {
   "run to run":
     "Repeat the same test on another night; two nights that agree say far more than one.",
   "hours not tested":
-    "Test again for the culture's whole time, day and night, with the room as warm and as cold as it gets.",
+    "Test again for the culture’s whole time, day and night, with the room as warm and as cold as it gets.",
   drift: "Test again for longer, until the drift either levels off or leaves the window.",
 };
 

@@ -1,7 +1,7 @@
 /** One plain sentence for each reason behind a verdict. */
 import type { Reason } from "../../culture/verdict-types.ts";
 import type { ProbeRole } from "../../readings/series.ts";
-import { percent } from "../number-format.ts";
+import { percent, percentInWords } from "../number-format.ts";
 import {
   askedTemperature,
   difference,
@@ -12,7 +12,7 @@ import {
 } from "../temperature-text.ts";
 import { duration } from "../time-text.ts";
 import type { Writing } from "../writing.ts";
-import { provenanceNames, sourceSubjects } from "./names.ts";
+import { provenanceNames, sourceNames, sourceSubjects } from "./names.ts";
 import { probabilityText } from "./probability.ts";
 
 /** What the sentences need to know besides the reason itself. */
@@ -41,15 +41,15 @@ const hoursText = (hours: number, { space }: Writing): string => duration(hours 
 
 const sentences: Sentences = {
   "all-inside": ({ marginLow, marginHigh }, { writing, role }) =>
-    `${subjects[role]} stayed inside the window for the whole hold, with ${difference(writing, marginLow)} to spare ` +
-    `below and ${difference(writing, marginHigh)} above.`,
+    `${subjects[role]} stayed inside the window, ${difference(writing, marginLow)} clear of its lower edge ` +
+    `and ${difference(writing, marginHigh)} clear of its upper.`,
   "above-window": ({ high, share }, { writing, role }) =>
-    `${subjects[role]} sat above ${askedTemperature(writing, high)} for ${percent(share, writing.space)} of the hold.`,
+    `${subjects[role]} sat above ${askedTemperature(writing, high)} for ${percentInWords(share, writing.space)} of the hold.`,
   "below-window": ({ low, share }, { writing, role }) =>
-    `${subjects[role]} sat below ${askedTemperature(writing, low)} for ${percent(share, writing.space)} of the hold.`,
+    `${subjects[role]} sat below ${askedTemperature(writing, low)} for ${percentInWords(share, writing.space)} of the hold.`,
   "mean-outside": ({ mean, side, by }, { writing }) =>
     `The average of the hold was ${temperature(writing, mean)}: ${difference(writing, Math.abs(by))} ` +
-    `${side} the window's ${edgeName(side)} edge.`,
+    `${side} the window’s ${edgeName(side)} edge.`,
   "swing-too-wide": ({ peakToPeak, windowWidth }, { writing }) =>
     `The heating goes on and off and swings the temperature by ${difference(writing, peakToPeak)}; ` +
     `the window is ${difference(writing, windowWidth)} wide.`,
@@ -57,14 +57,14 @@ const sentences: Sentences = {
     `It drifts ${side === "above" ? "up" : "down"} by ${perHour(writing, Math.abs(rate)).replaceAll("+", "")}. ` +
     `If that goes on, it leaves the window at the ${edgeName(side)} edge.`,
   "passes-ceiling": ({ ceiling, peak, probability }, { writing, confidence }) =>
-    `It went up to ${temperature(writing, peak)}, and this culture must never pass ` +
-    `${askedTemperature(writing, ceiling)}. Chance that it is passed: ${probabilityText(probability, confidence, writing.space)}.`,
+    `This culture must never pass ${askedTemperature(writing, ceiling)}; the hold went up to ` +
+    `${temperature(writing, peak)}. Chance that the limit is passed: ${probabilityText(probability, confidence, writing.space)}.`,
   "near-ceiling": ({ ceiling, peak, probability }, { writing, confidence }) =>
-    `Its highest reading, ${temperature(writing, peak)}, comes close to ${askedTemperature(writing, ceiling)}, ` +
-    `which this culture must never pass. Chance that it is passed: ${probabilityText(probability, confidence, writing.space)}.`,
+    `This culture must never pass ${askedTemperature(writing, ceiling)}; the hold’s highest reading was ` +
+    `${temperature(writing, peak)}. Chance that the limit is passed: ${probabilityText(probability, confidence, writing.space)}.`,
   "near-edge": ({ edge, side, margin, uncertainty: doubt }, { writing }) =>
     `The hold ${margin < 0 ? "reaches" : "stays"} ${difference(writing, Math.abs(margin))} ` +
-    `${margin < 0 ? "beyond" : "from"} the window's ${edgeName(side)} edge, ${askedTemperature(writing, edge)}; ` +
+    `${margin < 0 ? "beyond" : "from"} the window’s ${edgeName(side)} edge, ${askedTemperature(writing, edge)}; ` +
     `the doubt is ${uncertainty(writing, doubt)}.`,
   "dominant-doubt": ({ source, standardUncertainty, share, from }, context) =>
     `${doubtSubject(source, standardUncertainty, context)} is ${share >= 0.5 ? "most" : "the largest part"} ` +
@@ -83,8 +83,8 @@ const sentences: Sentences = {
     `It never got as warm as ${askedTemperature(writing, low)}; its highest reading was ${temperature(writing, peak)}.`,
   "no-hold": () => "These readings show no stretch where the temperature held steady.",
   "would-settle": ({ source, verdict, probability }, { writing, confidence }) =>
-    `Without one doubt (${sourceSubjects[source].toLowerCase()}) the answer would be “${verdict}”, ` +
-    `probability ${probabilityText(probability, confidence, writing.space)}.`,
+    `Take that doubt away (${sourceNames[source]}) and the answer would be “${verdict}”, ` +
+    `${probabilityText(probability, confidence, writing.space)} likely to hold.`,
 };
 
 const doubtSubject = (
@@ -93,13 +93,12 @@ const doubtSubject = (
   { writing, thermometerAccuracy }: ReasonContext,
 ): string => {
   if (source === "thermometer" && thermometerAccuracy !== null) {
-    return `The thermometer's ${tolerance(writing, thermometerAccuracy)}`;
+    return `The thermometer’s ${tolerance(writing, thermometerAccuracy)}`;
   }
   return `${sourceSubjects[source]}, ${uncertainty(writing, standardUncertainty)},`;
 };
 
 export const reasonText = (reason: Reason, context: ReasonContext): string => {
   const sentence = sentences[reason.code] as (reason: Reason, context: ReasonContext) => string;
-  const text = sentence(reason, context);
-  return context.writing.ascii ? text.replaceAll(/[“”]/g, '"') : text;
+  return sentence(reason, context);
 };

@@ -1,0 +1,155 @@
+/** The report as a browser sees it: accessibility, width, network, dark mode, paper. */
+import { readFileSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { toHtml } from "../../src/report/html.ts";
+import { launch, noBrowser, open } from "./browser.ts";
+import {
+  hostileNames,
+  hostileNight,
+  missesNight,
+  severalProbes,
+  unprovenNight,
+} from "./sample-analysis.ts";
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core"), "utf8");
+const nights = { severalProbes, unprovenNight, missesNight, hostileNight };
+
+interface AxeResult {
+  readonly passes: readonly unknown[];
+  readonly violations: readonly {
+    readonly id: string;
+    readonly nodes: readonly { readonly html: string }[];
+  }[];
+}
+
+describe.skipIf(noBrowser())("the report in Chromium", () => {
+  const folder = mkdtempSync(join(tmpdir(), "holdband-report-"));
+  const address = (name: string): string => pathToFileURL(join(folder, `${name}.html`)).href;
+  let browser: Browser;
+
+  beforeAll(async () => {
+    for (const [name, night] of Object.entries(nights)) {
+      writeFileSync(
+        join(folder, `${name}.html`),
+        await toHtml(night(), { renderedOn: "2026-03-15" }),
+      );
+    }
+    browser = await launch();
+  }, 60_000);
+  afterAll(async () => {
+    await browser.close();
+    rmSync(folder, { recursive: true });
+  });
+
+  for (const scheme of ["light", "dark"] as const) {
+    for (const name of Object.keys(nights)) {
+      it(`has no violation axe can find: ${name}, ${scheme}`, async () => {
+        const { page } = await open(browser, address(name), { scheme, width: 900 });
+        // The page's policy forbids scripts, so axe comes in by the debugger, as an extension would.
+        await page.evaluate(axeSource);
+        const found = (await page.evaluate("axe.run(document)")) as AxeResult;
+        expect(found.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+        // A run that looked at nothing would find nothing.
+        expect(found.passes.length).toBeGreaterThan(15);
+        await page.close();
+      }, 60_000);
+    }
+  }
+
+  for (const width of [360, 768, 1280]) {
+    it(`never scrolls sideways at ${width} px`, async () => {
+      for (const name of Object.keys(nights)) {
+        const { page } = await open(browser, address(name), { width });
+        const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+        expect(`${name} ${wide}`).toBe(`${name} ${width}`);
+        await page.close();
+      }
+    }, 60_000);
+  }
+
+  it("keeps chart text readable on a phone", async () => {
+    const { page } = await open(browser, address("unprovenNight"), { width: 360 });
+    const heights = await page.evaluate(() =>
+      [...document.querySelectorAll("figure svg text")]
+        .map((text) => text.getBoundingClientRect())
+        .filter(({ width }) => width > 0)
+        .map(({ height }) => height),
+    );
+    expect(heights.length).toBeGreaterThan(10);
+    expect(Math.min(...heights)).toBeGreaterThanOrEqual(11);
+    await page.close();
+  });
+
+  it("asks the network for nothing and gives the browser nothing to complain of", async () => {
+    for (const name of Object.keys(nights)) {
+      const { page, requests, complaints } = await open(browser, address(name));
+      expect(requests).toEqual([]);
+      expect(complaints).toEqual([]);
+      await page.close();
+    }
+  }, 60_000);
+
+  it("makes no element of a hostile name, and shows the name as text", async () => {
+    const { page, complaints } = await open(browser, address("hostileNight"));
+    expect(await page.locator("script, img, svg[onload], [onerror]").count()).toBe(0);
+    expect(await page.locator("body").innerText()).toContain(hostileNames[0]);
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
+  it("turns dark with the reader's setting, charts too", async () => {
+    const grounds: string[] = [];
+    for (const scheme of ["light", "dark"] as const) {
+      const { page } = await open(browser, address("severalProbes"), { scheme });
+      grounds.push(
+        await page.evaluate(() => {
+          const text = document.querySelector("figure .wide svg text")!;
+          return `${getComputedStyle(document.body).backgroundColor} ${getComputedStyle(text).fill}`;
+        }),
+      );
+      await page.close();
+    }
+    expect(grounds[0]).not.toBe(grounds[1]);
+    const [paper, ink] = grounds.map((each) => each.match(/\d+/g)!.map(Number));
+    expect(paper![0]).toBeGreaterThan(240);
+    expect(paper![3]).toBeLessThan(120);
+    expect(ink![0]).toBeLessThan(40);
+    expect(ink![3]).toBeGreaterThan(140);
+  });
+
+  it("can be walked by keyboard: the first stop leads past the header", async () => {
+    const { page } = await open(browser, address("severalProbes"));
+    await page.keyboard.press("Tab");
+    expect(await page.evaluate(() => document.activeElement?.getAttribute("href"))).toBe(
+      "#answers",
+    );
+    await page.close();
+  });
+
+  it("prints light, with no chart and no answer wider or taller than a sheet of A4", async () => {
+    const { page } = await open(browser, address("severalProbes"), { scheme: "dark", width: 680 });
+    await page.emulateMedia({ media: "print", colorScheme: "dark" });
+    const boxes = await page.evaluate(() =>
+      [...document.querySelectorAll("figure, .answer")].map((element) => ({
+        height: element.getBoundingClientRect().height,
+        inside: getComputedStyle(element).breakInside,
+      })),
+    );
+    expect(boxes.length).toBeGreaterThan(8);
+    // A4 less its margins: 297 - 2 x 16 mm at 96 px per inch.
+    for (const { height, inside } of boxes) {
+      expect(inside).toBe("avoid");
+      expect(height).toBeLessThan(((297 - 32) / 25.4) * 96);
+    }
+    const ink = await page.evaluate(() => getComputedStyle(document.body).color);
+    expect(ink.match(/\d+/g)!.map(Number)[0]).toBeLessThan(40);
+    const pdf = await page.pdf({ format: "A4", preferCSSPageSize: true });
+    expect(pdf.subarray(0, 5).toString()).toBe("%PDF-");
+    await page.close();
+  }, 60_000);
+});

@@ -1,0 +1,62 @@
+import { describe, expect, it } from "vitest";
+import {
+  askedRange,
+  askedTemperature,
+  difference,
+  perHour,
+  perHourRange,
+  temperature,
+  temperatureRange,
+  temperatureWithUncertainty,
+  tolerance,
+  uncertainty,
+} from "../../src/report/temperature-text.ts";
+import { markupWriting, plainWriting, terminalWriting } from "../../src/report/writing.ts";
+
+const inCelsius = plainWriting("degC");
+const inFahrenheit = plainWriting("degF");
+const ascii = terminalWriting("degC", true);
+
+describe("temperatures in both units", () => {
+  // Fixed points by definition of the scale: 0 degC = 32 degF, 100 degC = 212 degF,
+  // and -40 is the same on both (NIST SP 811, B.8: t/degF = 1.8 t/degC + 32).
+  it("puts the person's unit first", () => {
+    expect(temperature(inCelsius, 100)).toBe("100.0 °C (212.0 °F)");
+    expect(temperature(inFahrenheit, 0)).toBe("32.0 °F (0.0 °C)");
+    expect(askedTemperature(inCelsius, -40)).toBe("−40 °C (−40 °F)");
+    expect(temperature(inCelsius, 40.8)).toBe("40.8 °C (105.4 °F)");
+  });
+
+  it("writes ranges with one unit sign", () => {
+    expect(askedRange(inFahrenheit, 38, 43)).toBe("100.4 to 109.4 °F (38 to 43 °C)");
+    expect(temperatureRange(inCelsius, 40.23, 41.26)).toBe("40.2 to 41.3 °C (104.4 to 106.3 °F)");
+  });
+
+  it("converts differences and rates without the offset of 32", () => {
+    expect(difference(inCelsius, 1)).toBe("1.0 °C (1.8 °F)");
+    expect(difference(inFahrenheit, 5)).toBe("9.0 °F (5.0 °C)");
+    expect(perHour(inCelsius, 0.1)).toBe("+0.10 °C (+0.18 °F) an hour");
+    expect(perHourRange(inCelsius, -0.05, 0.1)).toBe(
+      "−0.05 to +0.10 °C (−0.09 to +0.18 °F) an hour",
+    );
+    expect(tolerance(inCelsius, 0.5)).toBe("±0.5 °C (±0.9 °F)");
+  });
+
+  it("rounds value and uncertainty together in each unit", () => {
+    expect(temperatureWithUncertainty(inCelsius, 40.834, 0.31)).toBe(
+      "40.83 ± 0.31 °C (105.5 ± 0.6 °F)",
+    );
+  });
+
+  it("shows an uncertainty alone with two decimals at most", () => {
+    expect(uncertainty(inCelsius, 0.02887)).toBe("0.03 °C (0.05 °F)");
+    expect(uncertainty(inCelsius, 1.04)).toBe("1.0 °C (1.9 °F)");
+    expect(uncertainty(inCelsius, 0.001)).toBe("< 0.01 °C (< 0.01 °F)");
+  });
+
+  it("keeps to ASCII where asked, and ties number and unit in markup", () => {
+    expect(tolerance(ascii, 1)).toBe("+-1\u00a0degC (+-1.8\u00a0degF)");
+    expect(temperature(ascii, -3)).toBe("-3.0\u00a0degC (26.6\u00a0degF)");
+    expect(temperature(markupWriting("degC"), 38)).toBe("38.0\u00a0°C (100.4\u00a0°F)");
+  });
+});

@@ -1,0 +1,50 @@
+import { describe, expect, it } from "vitest";
+import { toTerminal } from "../../src/report/terminal.ts";
+import { expectGolden } from "./golden.ts";
+import {
+  holdsNight,
+  hostileNight,
+  missesNight,
+  noHoldNight,
+  severalProbes,
+  unprovenNight,
+} from "./sample-analysis.ts";
+
+const wide = { colour: false, ascii: false, width: 80, report: "night.html" };
+const nights = { holdsNight, unprovenNight, missesNight, noHoldNight, severalProbes };
+
+describe("toTerminal", () => {
+  it.each(Object.entries(nights))("writes %s as kept", (name, night) => {
+    expectGolden(`${name}.txt`, toTerminal(night(), wide));
+  });
+
+  it("answers first, with a word as the mark", () => {
+    expect(toTerminal(holdsNight(), wide)).toMatch(/^\[HOLDS\] .*97 % likely to hold\n/);
+    expect(toTerminal(missesNight(), wide)).toMatch(/^\[MISSES\] .*< 1 % likely to hold\n/);
+  });
+
+  it("uses colour only as an addition: without it every character else is the same", () => {
+    const coloured = toTerminal(severalProbes(), { ...wide, colour: true });
+    // oxlint-disable-next-line no-control-regex
+    const codes = coloured.match(/\u001b\[[\d;]*m/g) ?? [];
+    expect(codes.length).toBe(6);
+    // oxlint-disable-next-line no-control-regex
+    expect(coloured.replaceAll(/\u001b\[[\d;]*m/g, "")).toBe(toTerminal(severalProbes(), wide));
+  });
+
+  it.each([40, 60, 80, 120])("keeps to %d columns", (width) => {
+    const text = toTerminal(unprovenNight(), { ...wide, width });
+    for (const line of text.split("\n")) expect([...line].length).toBeLessThanOrEqual(width);
+  });
+
+  it("keeps to printable ASCII where asked, whatever the names hold", () => {
+    const text = toTerminal(hostileNight(), { ...wide, ascii: true });
+    expect(text).toMatch(/^[\u0020-\u007e\n]+$/);
+    expect(text).toContain("38 to 43 degC");
+  });
+
+  it("lets no name steer the terminal", () => {
+    // oxlint-disable-next-line no-control-regex
+    expect(toTerminal(hostileNight(), wide)).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u202e]/);
+  });
+});

@@ -1,0 +1,29 @@
+import { describe, expect, it } from "vitest";
+import { clockTime, dateAndClock, duration } from "../../src/report/time-text.ts";
+
+describe("duration", () => {
+  it.each([
+    [0, "0 min"],
+    [0.2, "under a minute"],
+    [40, "40 min"],
+    [59.6, "1 h"],
+    [460, "7 h 40 min"],
+    [1440, "24 h"],
+    [2879.7, "48 h"],
+  ])("writes %d minutes as %s", (minutes, text) => {
+    expect(duration(minutes, " ")).toBe(text);
+  });
+});
+
+describe("clock times", () => {
+  const start = Date.UTC(2026, 2, 14, 21, 37);
+  it("are the logger's own, past midnight too", () => {
+    expect(clockTime(start, 0)).toBe("21:37");
+    expect(clockTime(start, 200)).toBe("00:57");
+    expect(dateAndClock(start, 200)).toBe("2026-03-15 00:57");
+  });
+  it("are absent where the file has none", () => {
+    expect(clockTime(null, 5)).toBeNull();
+    expect(dateAndClock(null, 5)).toBeNull();
+  });
+});
