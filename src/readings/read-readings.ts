@@ -1,0 +1,75 @@
+import { settleUnits } from "./file-units.ts";
+import { finishFile } from "./finish-file.ts";
+import { notice } from "../notice.ts";
+import { makePlan } from "./plan.ts";
+import type { Plan } from "./plan.ts";
+import { done, failed } from "../problem.ts";
+import type { Outcome } from "../problem.ts";
+import { openText } from "./read-ahead.ts";
+import type { OpenedText } from "./read-ahead.ts";
+import type { ByteSource, ReadingOptions, ReadingsFile } from "./readings-file.ts";
+import { createRecordReader } from "./records.ts";
+import { createRecordSplitter } from "./record-splitter.ts";
+import { createRowReader } from "./row-reader.ts";
+import type { ReadRows } from "./row-reader.ts";
+import type { FoundTimes } from "./time-types.ts";
+
+/** Streams all rows of a text through the plan. */
+const readRows = async (text: OpenedText, plan: Plan): Promise<ReadRows> => {
+  const { layout, delimiter } = plan;
+  const splitter = createRecordSplitter(delimiter);
+  const rows = createRowReader(plan);
+  let passed = 0;
+  const read = createRecordReader(delimiter, (cells, line) => {
+    if (passed >= layout.firstRow) rows.row(cells, line);
+    else passed += 1;
+  });
+  for await (const piece of text.pieces) {
+    const block = splitter.push(piece);
+    if (block !== "") read(block);
+  }
+  const last = splitter.end();
+  if (last !== "") read(last);
+  return rows.finish();
+};
+
+/** Rows of a file without times stand evenly, as the person said. */
+const evenTimes = (count: number, intervalSeconds: number): FoundTimes => {
+  const seconds = new Float64Array(count);
+  for (let at = 0; at < count; at += 1) seconds[at] = at * intervalSeconds;
+  const notices = [notice("interval-applied", { seconds: intervalSeconds })];
+  return { format: "index", seconds, startWallClock: null, dateOrder: null, notices };
+};
+
+const findTimes = (rows: ReadRows, options: ReadingOptions): Outcome<FoundTimes> =>
+  rows.times === null
+    ? done(evenTimes(rows.lines.length, options.intervalSeconds ?? 1))
+    : rows.times.finish();
+
+/**
+ * Reads a logger's file from bytes to probes. Encoding, delimiter, decimal
+ * sign, preamble, heading, units, columns and times are found in the file's
+ * first 256 KB; the rows are then streamed, each used or set aside with its
+ * reason and line. What the file leaves open is asked for by a problem that
+ * names the option. Memory: about 8 bytes for each cell and 13 for each row.
+ */
+export const readReadings = async (
+  source: ByteSource,
+  options: ReadingOptions,
+): Promise<Outcome<ReadingsFile>> => {
+  const opened = await openText(source, options);
+  if (!opened.ok) return opened;
+  const text = opened.value;
+  const planned = makePlan(source.name, text.head, options);
+  if (!planned.ok) return planned;
+  const plan = planned.value;
+  const rows = await readRows(text, plan);
+  if (rows.otherUnit !== null)
+    return failed("units-mixed", { file: source.name, ...rows.otherUnit });
+  const found = findTimes(rows, options);
+  if (!found.ok) return found;
+  const units = settleUnits(source.name, plan, rows, options.unit);
+  if (!units.ok) return units;
+  const parts = { name: source.name, plan, rows, options, encoding: text.encoding() };
+  return finishFile({ ...parts, found: found.value, units: units.value });
+};

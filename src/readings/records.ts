@@ -1,0 +1,50 @@
+import { parse } from "csv-parse/sync";
+
+/** The cells of one record, as written. */
+export type Cells = readonly string[];
+/** Called for each record that is not blank, with the 1-based line it begins in. */
+export type RecordVisitor = (cells: Cells, line: number) => void;
+
+const lineEnds = (cells: Cells): number => {
+  let count = 0;
+  for (const cell of cells) {
+    for (let at = cell.indexOf("\n"); at !== -1; at = cell.indexOf("\n", at + 1)) count += 1;
+  }
+  return count;
+};
+
+/**
+ * Splits blocks of whole records (from `record-splitter.ts`) into cells by
+ * csv-parse and keeps count of the file's lines: a blank line comes back as a
+ * record of one empty cell, a quoted line end counts as a line. csv-parse runs
+ * on one block at a time, so memory stays that of a block.
+ */
+export const createRecordReader = (
+  delimiter: string,
+  visit: RecordVisitor,
+): ((block: string) => void) => {
+  const options = {
+    delimiter,
+    relax_column_count: true,
+    relax_quotes: true,
+    record_delimiter: "\n",
+  };
+  let line = 1;
+  return (block) => {
+    const quoted = block.includes('"');
+    for (const cells of parse(block, options) as string[][]) {
+      if (cells.length > 1 || (cells[0] ?? "").trim() !== "") visit(cells, line);
+      line += quoted ? 1 + lineEnds(cells) : 1;
+    }
+  };
+};
+
+/** Reads a text that is there as a whole. */
+export const eachRecord = (
+  blocks: Iterable<string>,
+  delimiter: string,
+  visit: RecordVisitor,
+): void => {
+  const read = createRecordReader(delimiter, visit);
+  for (const block of blocks) if (block !== "") read(block);
+};
