@@ -1,7 +1,8 @@
 import { readTimeHeading } from "./time-heading.ts";
 import { numberFormat } from "./time-number-format.ts";
 import { createNumericAccumulator, timeNumber } from "./time-numeric.ts";
-import { createStampReader, kindOf, type StampKind } from "./time-stamp.ts";
+import { kindOf, type StampKind } from "./time-kind.ts";
+import { createStampReader } from "./time-stamp.ts";
 import { createDatedAccumulator } from "./time-dated.ts";
 import { createUndatedAccumulator } from "./time-undated.ts";
 import type { TimeOptions, TimeRecogniser } from "./time-types.ts";

@@ -7,7 +7,8 @@ import { createDateRuns, type DateRuns } from "./time-dates.ts";
 import { daysFromCivil, isCivil } from "./time-days.ts";
 import { mendedNotices } from "./time-mend.ts";
 import { createOrderVotes, isDateInAnyOrder } from "./time-order-votes.ts";
-import { createStampReader, fitsKind, type StampKind } from "./time-stamp.ts";
+import { fitsKind, type StampKind } from "./time-kind.ts";
+import { createStampReader } from "./time-stamp.ts";
 import type { FoundTimes, TimeAccumulator, TimeOptions } from "./time-types.ts";
 import { lostHalf } from "./time-unwrap.ts";
 

@@ -1,6 +1,7 @@
 import { fullYear } from "./time-days.ts";
 import { layoutOf, type Layout } from "./time-layout.ts";
 import { createScan, scanStamp, shapeOf, type Scan } from "./time-scan.ts";
+import { createTemplate } from "./time-template.ts";
 
 /** The parts of the stamp read last; one object is filled again and again. */
 export interface Stamp {
@@ -25,6 +26,11 @@ export interface Stamp {
 const at = (scan: Scan, index: number): number => (index < 0 ? 0 : scan.values[index]!);
 
 const readDate = (scan: Scan, layout: Layout, stamp: Stamp): void => {
+  stamp.year = 0;
+  stamp.month = 0;
+  stamp.day = 0;
+  stamp.shortYear = false;
+  if (layout.date === "none") return;
   if (layout.compactDate >= 0) {
     const whole = at(scan, layout.compactDate);
     stamp.year = Math.floor(whole / 10000);
@@ -84,6 +90,8 @@ export const createStampReader = (): {
   const known = new Map<string, Layout | null>();
   // Length of the shape that stamp.layout is for, if the scan before had it; else -1.
   let lastLength = -1;
+  let lastWidth = -1;
+  const template = createTemplate();
   const stamp: Stamp = {
     layout: noLayout,
     year: 0,
@@ -111,37 +119,23 @@ export const createStampReader = (): {
     lastLength = scan.length;
     return true;
   };
+  const scanned = (cells: readonly string[]): boolean => {
+    if (template.fill(scan, cells)) return true;
+    template.clear();
+    const width = cells[0]?.length ?? 0;
+    const scans = scanStamp(scan, cells) && settle();
+    // Widths that change from row to row would be learnt in vain.
+    if (scans && width === lastWidth) template.learn(scan, cells);
+    lastWidth = width;
+    if (!scans) lastLength = -1;
+    return scans;
+  };
   const read = (cells: readonly string[]): boolean => {
-    if (!scanStamp(scan, cells) || !settle()) {
-      lastLength = -1;
-      return false;
-    }
+    if (!scanned(cells)) return false;
     const layout = stamp.layout;
-    if (layout.date !== "none") readDate(scan, layout, stamp);
+    readDate(scan, layout, stamp);
     stamp.offset = readOffset(scan, layout);
     return readTime(scan, layout, stamp);
   };
   return { stamp, read };
-};
-
-/** What all stamps of one column share; a row that differs is not one of its times. */
-export interface StampKind {
-  readonly dated: boolean;
-  /** AM or PM. */
-  readonly half: boolean;
-  /** Offset from UTC. */
-  readonly zoned: boolean;
-}
-
-export const kindOf = (stamp: Stamp): StampKind => ({
-  dated: stamp.layout.date !== "none",
-  half: stamp.layout.half >= 0,
-  zoned: !Number.isNaN(stamp.offset),
-});
-
-/** A date alone fits a dated column: some programs leave out a time of 00:00. */
-export const fitsKind = (stamp: Stamp, kind: StampKind): boolean => {
-  if ((stamp.layout.date !== "none") !== kind.dated) return false;
-  if (!stamp.timed) return kind.dated && !kind.zoned;
-  return stamp.layout.half >= 0 === kind.half && !Number.isNaN(stamp.offset) === kind.zoned;
 };

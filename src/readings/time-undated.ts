@@ -2,7 +2,8 @@ import { done, failed, type Outcome } from "../problem.ts";
 import { createColumn, createLineRecord } from "./time-column.ts";
 import type { TimeHeading } from "./time-heading.ts";
 import { mendedNotices } from "./time-mend.ts";
-import { createStampReader, fitsKind, type StampKind } from "./time-stamp.ts";
+import { fitsKind, type StampKind } from "./time-kind.ts";
+import { createStampReader } from "./time-stamp.ts";
 import type { FoundTimes, TimeAccumulator, TimeOptions } from "./time-types.ts";
 import { clockPeriod, unwrapClock } from "./time-unwrap.ts";
 
