@@ -127,7 +127,7 @@ export const createDatedAccumulator = (
     if (found === null) return failed("date-order-undecidable", { file, ...anyOpen! });
     const values = seconds.values();
     const zero = addDays(values, runs, found);
-    const row = kind.half ? -1 : lostHalf(values);
+    const row = kind.half || kind.zoned ? -1 : lostHalf(values);
     if (row >= 0)
       return failed("time-undecidable", {
         file,

@@ -46,16 +46,17 @@ export const clockPeriod = (seconds: Float64Array): ClockPeriod => {
 
 /**
  * Where dated times turn out to be of a clock that shows no half of the day:
- * the first row after a step back of about 12 hours, in a column that has only
- * hours 1 to 12; else -1. Seconds, midnight at multiples of 86400.
+ * the first row after a step back that 12 hours more make a usual one, in a
+ * column that has only hours 1 to 12; else -1. Seconds, midnight at multiples of 86400.
  */
 export const lostHalf = (seconds: Float64Array): number => {
+  const longest = timesUsual * usualStep(seconds).median;
   let back = -1;
   for (let row = 0; row < seconds.length; row++) {
     const clock = ((seconds[row]! % day) + day) % day;
     if (clock < 3600 || clock >= halfDay + 3600) return -1;
     const step = seconds[row]! - (seconds[row - 1] ?? seconds[row]!);
-    if (back < 0 && step < 2 * 3600 - halfDay && step > -halfDay) back = row;
+    if (back < 0 && step > -halfDay && step < 0 && step + halfDay <= longest) back = row;
   }
   return back;
 };

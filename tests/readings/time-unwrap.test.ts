@@ -35,11 +35,13 @@ describe("clockPeriod", () => {
 describe("lostHalf", () => {
   it("finds the step back after 12 o'clock", () => {
     expect(lostHalf(hours(11, 12, 12.9, 1, 2))).toBe(3);
-    expect(lostHalf(hours(24 + 11, 24 + 12.9, 24 + 1))).toBe(2);
+    expect(lostHalf(hours(24 + 11, 24 + 12, 24 + 12.9, 24 + 1))).toBe(3);
   });
   it.each([
     ["hours beyond 12", hours(11, 12.9, 1, 14)],
     ["no step back", hours(1, 2, 12)],
+    ["two rows, far out of order", hours(11, 1)],
+    ["rows out of order by 10 hours", hours(11, 11.1, 11.2, 1, 1.1)],
     ["the next day", hours(12, 24 + 1)],
     ["none", hours()],
   ])("finds none with %s", (_name, seconds) => expect(lostHalf(seconds)).toBe(-1));
