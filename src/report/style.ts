@@ -46,7 +46,7 @@ li::marker { color: var(--muted); }`;
 const answers = `
 .answer { margin: 2rem 0 0; padding: 0 0 0 1.25rem; border-left: 4px solid var(--unproven); break-inside: avoid; }
 .answer.holds { border-left-color: var(--holds); }
-.answer.misses { border-left: 8px double var(--misses); }
+.answer.misses { border-left: 8px double var(--misses); padding-left: 1rem; }
 .answer.unproven { border-left-style: dashed; }
 .answer .verdict { display: flex; flex-wrap: wrap; align-items: baseline; gap: 0.35rem 0.9rem; margin: 0 0 0.5rem; }
 .mark {
@@ -91,7 +91,7 @@ const phone = `
   .sheet { padding: 1.5rem 1rem 3rem; }
   h1 { font-size: 1.65rem; }
   h2 { font-size: 1.3rem; margin-top: 2.75rem; }
-  .answer { padding-left: 0.9rem; }
+  .answer, .answer.misses { padding-left: 0.9rem; }
   .answer h2 { font-size: 1.15rem; }
   .wide { display: none; }
   .narrow { display: block; }

@@ -33,12 +33,12 @@ describe.skipIf(noBrowser())("the report in Chromium", () => {
   let browser: Browser;
 
   beforeAll(async () => {
-    for (const [name, night] of Object.entries(nights)) {
-      writeFileSync(
-        join(folder, `${name}.html`),
-        await toHtml(night(), { renderedOn: "2026-03-15" }),
-      );
-    }
+    await Promise.all(
+      Object.entries(nights).map(async ([name, night]) => {
+        const html = await toHtml(night(), { renderedOn: "2026-03-15" });
+        writeFileSync(join(folder, `${name}.html`), html);
+      }),
+    );
     browser = await launch();
   }, 60_000);
   afterAll(async () => {
@@ -61,16 +61,24 @@ describe.skipIf(noBrowser())("the report in Chromium", () => {
     }
   }
 
-  for (const width of [360, 768, 1280]) {
-    it(`never scrolls sideways at ${width} px`, async () => {
-      for (const name of Object.keys(nights)) {
+  describe.each(Object.keys(nights))("%s", (name) => {
+    it.each([360, 768, 1280])(
+      "never scrolls sideways at %d px",
+      async (width) => {
         const { page } = await open(browser, address(name), { width });
-        const wide = await page.evaluate(() => document.documentElement.scrollWidth);
-        expect(`${name} ${wide}`).toBe(`${name} ${width}`);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
         await page.close();
-      }
+      },
+      60_000,
+    );
+
+    it("asks the network for nothing and gives the browser nothing to complain of", async () => {
+      const { page, requests, complaints } = await open(browser, address(name));
+      expect(requests).toEqual([]);
+      expect(complaints).toEqual([]);
+      await page.close();
     }, 60_000);
-  }
+  });
 
   it("keeps chart text readable on a phone", async () => {
     const { page } = await open(browser, address("unprovenNight"), { width: 360 });
@@ -85,15 +93,6 @@ describe.skipIf(noBrowser())("the report in Chromium", () => {
     await page.close();
   });
 
-  it("asks the network for nothing and gives the browser nothing to complain of", async () => {
-    for (const name of Object.keys(nights)) {
-      const { page, requests, complaints } = await open(browser, address(name));
-      expect(requests).toEqual([]);
-      expect(complaints).toEqual([]);
-      await page.close();
-    }
-  }, 60_000);
-
   it("makes no element of a hostile name, and shows the name as text", async () => {
     const { page, complaints } = await open(browser, address("hostileNight"));
     expect(await page.locator("script, img, svg[onload], [onerror]").count()).toBe(0);
@@ -103,17 +102,17 @@ describe.skipIf(noBrowser())("the report in Chromium", () => {
   });
 
   it("turns dark with the reader's setting, charts too", async () => {
-    const grounds: string[] = [];
-    for (const scheme of ["light", "dark"] as const) {
-      const { page } = await open(browser, address("severalProbes"), { scheme });
-      grounds.push(
-        await page.evaluate(() => {
+    const grounds = await Promise.all(
+      (["light", "dark"] as const).map(async (scheme) => {
+        const { page } = await open(browser, address("severalProbes"), { scheme });
+        const found = await page.evaluate(() => {
           const text = document.querySelector("figure .wide svg text")!;
           return `${getComputedStyle(document.body).backgroundColor} ${getComputedStyle(text).fill}`;
-        }),
-      );
-      await page.close();
-    }
+        });
+        await page.close();
+        return found;
+      }),
+    );
     expect(grounds[0]).not.toBe(grounds[1]);
     const [paper, ink] = grounds.map((each) => each.match(/\d+/g)!.map(Number));
     expect(paper![0]).toBeGreaterThan(240);

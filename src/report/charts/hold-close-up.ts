@@ -2,14 +2,15 @@
 import type { Hold, HoldReadings } from "../../hold/hold.ts";
 import type { TemperatureUnit } from "../../quantity.ts";
 import type { ProbeAnalysis } from "../../analysis.ts";
+import { backdropLayers, requirementsOf } from "./backdrop.ts";
 import { baseConfig, colour, toScale } from "./chart-theme.ts";
 import type { Size, Spec } from "./chart-theme.ts";
 import { timeAtTemperature } from "./histogram.ts";
 import { gapMinutes, lineRows } from "./line-rows.ts";
-import { requirementsOf } from "./night.ts";
 import { hourStep, multiples, stretchOf, widened } from "./scale-range.ts";
 import type { Stretch } from "./scale-range.ts";
-import { leftAxis, rightAxis, temperatureScale } from "./temperature-axes.ts";
+import { fixedScale } from "./styled-marks.ts";
+import { leftAxis, rightAxis } from "./temperature-axes.ts";
 
 const plotHeight = 230;
 const mostBars = 60;
@@ -51,52 +52,6 @@ const domainOf = (
   return widened({ low: toScale(unit, all.low), high: toScale(unit, all.high) }, 0.08, 0.2);
 };
 
-const clamp = ({ low, high }: Stretch, value: number): number =>
-  Math.min(Math.max(value, low), high);
-
-const box = (values: readonly Stretch[], mark: Spec): Spec => ({
-  data: { values },
-  mark: { type: "rect", ...mark },
-  encoding: { y: quantity("low"), y2: { field: "high" } },
-});
-
-const rule = (values: readonly number[], mark: Spec): Spec => ({
-  data: { values: values.map((at) => ({ at })) },
-  mark: { type: "rule", ...mark },
-  encoding: { y: quantity("at") },
-});
-
-const backgroundLayers = ({ probe, domain, unit, hold }: Frame): readonly Spec[] => {
-  const onScale = (value: number): number => clamp(domain, toScale(unit, value));
-  const inside = (value: number): boolean => value > domain.low && value < domain.high;
-  const windows = requirementsOf(probe).map(({ low, high }) => ({
-    low: onScale(low),
-    high: onScale(high),
-  }));
-  const edges = requirementsOf(probe)
-    .flatMap(({ low, high }) => [toScale(unit, low), toScale(unit, high)])
-    .filter(inside);
-  const ceilings = requirementsOf(probe)
-    .flatMap(({ ceiling }) => (ceiling === null ? [] : [toScale(unit, ceiling)]))
-    .filter(inside);
-  const scaled = ({ low, high }: Stretch): Stretch => ({ low: onScale(low), high: onScale(high) });
-  return [
-    box(windows, { color: colour.window }),
-    rule(edges, { color: colour.windowEdge, strokeWidth: 1.2 }),
-    ...(probe.guardedBand === null
-      ? []
-      : [
-          box([scaled(probe.guardedBand)], {
-            color: colour.guard,
-            stroke: colour.band,
-            strokeDash: [3, 3],
-          }),
-        ]),
-    box([scaled(hold.band)], { color: colour.band, fillOpacity: 0.34, stroke: colour.band }),
-    rule(ceilings, { color: colour.limit, strokeWidth: 1.6, strokeDash: [7, 4] }),
-  ];
-};
-
 const linePanel = (frame: Frame): Spec => {
   const { readings, hold, unit, size, domain } = frame;
   const hours = { low: hold.fromMinute / 60, high: hold.toMinute / 60 };
@@ -113,19 +68,19 @@ const linePanel = (frame: Frame): Spec => {
     width: line,
     height: plotHeight,
     layer: [
-      ...backgroundLayers(frame),
+      ...backdropLayers({ ...frame, panel: hours, hold: hours }),
       {
         data: { values: rows },
         mark: { type: "line", color: colour.line, strokeWidth: 1.3, strokeJoin: "round" },
         encoding: {
           x: {
             ...quantity("hour"),
-            scale: { domain: [hours.low, hours.high], nice: false },
+            scale: fixedScale(hours),
             axis: { values, grid: false, labelExpr: "datum.label + ' h'" },
           },
           y: {
             ...quantity("value"),
-            scale: temperatureScale(domain),
+            scale: fixedScale(domain),
             axis: leftAxis(unit, domain, 6),
           },
         },
@@ -145,23 +100,24 @@ const barPanel = (frame: Frame): Spec => {
   const drawn = readings.celsius.map((value) => toScale(unit, value));
   const bars = timeAtTemperature(drawn, readings.weights, 32, leastBar(frame));
   const most = bars.reduce((so, { minutes }) => Math.max(so, minutes), 0);
+  const along = { low: 0, high: most * 1.06 };
   const width = shape[size.name].bars;
   return {
     width,
     height: plotHeight,
     layer: [
-      ...backgroundLayers(frame),
+      ...backdropLayers({ ...frame, panel: along, hold: along }),
       {
         data: { values: bars.map(({ low, high, minutes }) => ({ low, high, minutes, zero: 0 })) },
         mark: { type: "rect", color: colour.line, stroke: colour.paper, strokeWidth: 0.6 },
         encoding: {
           x: {
             ...quantity("zero"),
-            scale: { domain: [0, most * 1.06], nice: false },
+            scale: fixedScale(along),
             axis: null,
           },
           x2: { field: "minutes" },
-          y: { ...quantity("low"), scale: temperatureScale(domain), axis: null },
+          y: { ...quantity("low"), scale: fixedScale(domain), axis: null },
           y2: { field: "high" },
         },
       },

@@ -1,9 +1,9 @@
 /** The whole night: readings, window, holding band, guarded band, phases, both units, hours and clock. */
 import type { ProbeAnalysis } from "../../analysis.ts";
-import type { Requirement } from "../../culture/verdict-types.ts";
 import type { TemperatureUnit } from "../../quantity.ts";
 import type { Series } from "../../readings/series.ts";
 import { clockTime } from "../time-text.ts";
+import { backdropLayers, requirementsOf } from "./backdrop.ts";
 import { baseConfig, colour, toScale } from "./chart-theme.ts";
 import type { Size, Spec } from "./chart-theme.ts";
 import { gapMinutes, lineRows } from "./line-rows.ts";
@@ -11,7 +11,8 @@ import { placePhaseLabels } from "./phase-labels.ts";
 import type { PhaseLabel } from "./phase-labels.ts";
 import { hourStep, multiples, stretchOf, widened } from "./scale-range.ts";
 import type { Stretch } from "./scale-range.ts";
-import { leftAxis, rightAxis, temperatureScale } from "./temperature-axes.ts";
+import { fixedScale } from "./styled-marks.ts";
+import { leftAxis, rightAxis } from "./temperature-axes.ts";
 
 export interface NightInput {
   readonly probe: ProbeAnalysis;
@@ -37,9 +38,6 @@ const contextSlots = 150;
 const fewReadings = 60;
 
 const x = (field: string): Spec => ({ field, type: "quantitative" });
-
-export const requirementsOf = (probe: ProbeAnalysis): readonly Requirement[] =>
-  probe.verdicts.map(({ requirement }) => requirement);
 
 const edges = (probe: ProbeAnalysis): readonly number[] => [
   ...requirementsOf(probe).flatMap(({ low, high, ceiling }) => [low, high, ceiling ?? high]),
@@ -68,8 +66,6 @@ const frameOf = (input: NightInput, size: Size): Frame => {
   };
 };
 
-const xScale = ({ hours }: Frame): Spec => ({ domain: [hours.low, hours.high], nice: false });
-
 const hourAxis = (frame: Frame): Spec => {
   const { hours, size, startWallClock } = frame;
   const values = multiples(hours, hourStep(hours.high, size.name === "wide" ? 12 : 5));
@@ -87,56 +83,12 @@ const hourAxis = (frame: Frame): Spec => {
   };
 };
 
-const windowLayers = ({ probe, unit }: Frame): readonly Spec[] => {
-  const windows = requirementsOf(probe).map(({ low, high }) => ({
-    low: toScale(unit, low),
-    high: toScale(unit, high),
-  }));
-  const ceilings = requirementsOf(probe).flatMap(({ ceiling }) =>
-    ceiling === null ? [] : [{ at: toScale(unit, ceiling) }],
-  );
-  return [
-    {
-      data: { values: windows },
-      mark: { type: "rect", color: colour.window },
-      encoding: { y: x("low"), y2: { field: "high" } },
-    },
-    ...["low", "high"].map((edge) => ({
-      data: { values: windows },
-      mark: { type: "rule", color: colour.windowEdge, strokeWidth: 1.2 },
-      encoding: { y: x(edge) },
-    })),
-    {
-      data: { values: ceilings },
-      mark: { type: "rule", color: colour.limit, strokeWidth: 1.6, strokeDash: [7, 4] },
-      encoding: { y: x("at") },
-    },
-  ];
-};
-
-const bandLayers = ({ probe, unit }: Frame): readonly Spec[] => {
+/** Without a hold nothing is drawn along it. */
+const holdAlong = ({ probe }: Frame): Stretch => {
   const { hold } = probe.night;
-  if (hold === null) return [];
-  const span = { from: hold.fromMinute / 60, to: hold.toMinute / 60 };
-  const box = ({ low, high }: Stretch, mark: Spec): Spec => ({
-    data: { values: [{ ...span, low: toScale(unit, low), high: toScale(unit, high) }] },
-    mark: { type: "rect", ...mark },
-    encoding: { x: x("from"), x2: { field: "to" }, y: x("low"), y2: { field: "high" } },
-  });
-  const guarded = probe.guardedBand;
-  return [
-    ...(guarded === null
-      ? []
-      : [
-          box(guarded, {
-            color: colour.guard,
-            stroke: colour.band,
-            strokeDash: [3, 3],
-            strokeWidth: 1,
-          }),
-        ]),
-    box(hold.band, { color: colour.band, fillOpacity: 0.34, stroke: colour.band, strokeWidth: 1 }),
-  ];
+  return hold === null
+    ? { low: 0, high: 0 }
+    : { low: hold.fromMinute / 60, high: hold.toMinute / 60 };
 };
 
 const labelsOf = ({ probe, plotWidth, hours, size }: Frame): readonly PhaseLabel[] =>
@@ -149,31 +101,33 @@ const labelsOf = ({ probe, plotWidth, hours, size }: Frame): readonly PhaseLabel
 
 const rowHeight = ({ text }: Size): number => text + 4;
 
-const phaseLayers = ({ size }: Frame, labels: readonly PhaseLabel[]): readonly Spec[] =>
-  labels.flatMap(({ text, x: at, from, row }) => [
-    {
-      data: { values: [{}] },
-      mark: { type: "rule", color: colour.muted, strokeWidth: 1, strokeDash: [2, 3], opacity: 0.7 },
-      encoding: {
-        x: { value: from },
-        y: { value: -7 - row * rowHeight(size) - size.text * 0.8 },
-        y2: { value: plotHeight },
-      },
-    },
-    {
-      data: { values: [{ text }] },
-      mark: { type: "text", align: "left", baseline: "bottom", color: colour.ink },
-      encoding: {
-        x: { value: at },
-        y: { value: -6 - row * rowHeight(size) },
-        text: { field: "text" },
-      },
-    },
-  ]);
+const pixels = (field: string): Spec => ({ field, type: "quantitative", scale: null, axis: null });
 
-const lineLayer = (series: Series, slots: number, unit: TemperatureUnit, mark: Spec): Spec => ({
+const phaseLayers = ({ size }: Frame, labels: readonly PhaseLabel[]): readonly Spec[] => {
+  const rows = labels.map(({ text, x: at, from, row }) => ({
+    text,
+    at,
+    from,
+    below: -6 - row * rowHeight(size),
+    top: -7 - row * rowHeight(size) - size.text * 0.8,
+  }));
+  return [
+    {
+      data: { values: rows },
+      mark: { type: "rule", color: colour.muted, strokeWidth: 1, strokeDash: [2, 3], opacity: 0.7 },
+      encoding: { x: pixels("from"), y: pixels("top"), y2: { value: plotHeight } },
+    },
+    {
+      data: { values: rows },
+      mark: { type: "text", align: "left", baseline: "bottom", color: colour.ink },
+      encoding: { x: pixels("at"), y: pixels("below"), text: { field: "text" } },
+    },
+  ];
+};
+
+const lineLayer = (series: Series, slots: number, frame: Frame, mark: Spec): Spec => ({
   data: {
-    values: lineRows(series.minutes, series.celsius, gapMinutes(series.minutes), slots, unit),
+    values: lineRows(series.minutes, series.celsius, gapMinutes(series.minutes), slots, frame.unit),
   },
   mark: { type: "line", strokeJoin: "round", ...mark },
   encoding: { x: x("hour"), y: x("value") },
@@ -185,37 +139,34 @@ const contextDashes: Readonly<Record<Series["role"], readonly number[]>> = {
   room: [2, 2],
 };
 
-const readingLayers = ({ probe, context, unit, size }: Frame): readonly Spec[] => {
-  const { series } = probe;
+const axes = (frame: Frame): Spec => ({
+  x: { ...x("hour"), scale: fixedScale(frame.hours), axis: hourAxis(frame) },
+  y: {
+    ...x("value"),
+    scale: fixedScale(frame.domain),
+    axis: leftAxis(frame.unit, frame.domain, 8),
+  },
+});
+
+const readingLayers = (frame: Frame): readonly Spec[] => {
+  const { series } = frame.probe;
   const few = series.minutes.length <= fewReadings;
+  const main = lineLayer(series, slotsFor[frame.size.name], frame, {
+    color: colour.line,
+    strokeWidth: 1.6,
+    ...(few ? { point: { color: colour.line, size: 28, filled: true } } : {}),
+  });
   return [
-    ...context.map((other) =>
-      lineLayer(other, contextSlots, unit, {
+    ...frame.context.map((other) =>
+      lineLayer(other, contextSlots, frame, {
         color: colour.context,
         strokeWidth: 1.2,
         strokeDash: contextDashes[other.role],
       }),
     ),
-    lineLayer(series, slotsFor[size.name], unit, {
-      color: colour.line,
-      strokeWidth: 1.6,
-      ...(few ? { point: { color: colour.line, size: 28, filled: true } } : {}),
-    }),
+    { ...main, encoding: axes(frame) },
   ];
 };
-
-const axisLayer = (frame: Frame): Spec => ({
-  data: { values: [{ hour: 0, value: frame.domain.low }] },
-  mark: { type: "point", color: colour.ink, opacity: 0, size: 0 },
-  encoding: {
-    x: { ...x("hour"), scale: xScale(frame), axis: hourAxis(frame) },
-    y: {
-      ...x("value"),
-      scale: temperatureScale(frame.domain),
-      axis: leftAxis(frame.unit, frame.domain, 8),
-    },
-  },
-});
 
 export const nightSpec = (input: NightInput, size: Size): Spec => {
   const frame = frameOf(input, size);
@@ -228,9 +179,7 @@ export const nightSpec = (input: NightInput, size: Size): Spec => {
     padding: { ...space, top: rows * rowHeight(size) + 10 },
     config: baseConfig(size),
     layer: [
-      axisLayer(frame),
-      ...windowLayers(frame),
-      ...bandLayers(frame),
+      ...backdropLayers({ ...frame, panel: frame.hours, hold: holdAlong(frame) }),
       ...readingLayers(frame),
       ...phaseLayers(frame, labels),
       rightAxis(frame.unit, frame.domain, 8, frame.plotWidth, size),

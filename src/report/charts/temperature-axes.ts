@@ -6,12 +6,6 @@ import type { Size, Spec } from "./chart-theme.ts";
 import { multiples, roundStep } from "./scale-range.ts";
 import type { Stretch } from "./scale-range.ts";
 
-export const temperatureScale = (domain: Stretch): Spec => ({
-  domain: [domain.low, domain.high],
-  zero: false,
-  nice: false,
-});
-
 export const leftAxis = (unit: TemperatureUnit, domain: Stretch, ticks: number): Spec => {
   const values = multiples(domain, roundStep(domain.high - domain.low, ticks));
   const last = values[values.length - 1];

@@ -3,7 +3,7 @@ import type { Analysis, ProbeAnalysis } from "../../analysis.ts";
 import type { Verdict } from "../../culture/verdict-types.ts";
 import { markup } from "../markup.ts";
 import type { Markup } from "../markup.ts";
-import { answerText, probeName } from "../wording/answers.ts";
+import { answerText, quotedProbeName } from "../wording/answers.ts";
 import { roleNames, verdictNames } from "../wording/names.ts";
 import { nextStep } from "../wording/next-steps.ts";
 import { probabilityText } from "../wording/probability.ts";
@@ -40,7 +40,7 @@ const answer = (
 <section class="answer ${verdict.verdict}">
 <p class="verdict"><span class="mark">${verdictNames[verdict.verdict]}</span> <span class="chance">${chance} likely to hold</span></p>
 <h2>${answerText(verdict, probe.series.role, writing)}</h2>
-<p class="where small">Probe “${probeName(probe.series, probe.file, several)}”, ${roleNames[probe.series.role]}</p>
+<p class="where small">Probe ${quotedProbeName(probe.series, probe.file, several)}, ${roleNames[probe.series.role]}</p>
 ${reasons(verdict, probe, analysis, writing)}
 <p class="do"><strong>What to do</strong> ${nextStep(verdict)}</p>
 </section>`;

@@ -4,7 +4,7 @@ import { budgetSpec, bySize } from "../charts/budget.ts";
 import { markup } from "../markup.ts";
 import type { Markup } from "../markup.ts";
 import { uncertainty } from "../temperature-text.ts";
-import { probeName } from "../wording/answers.ts";
+import { quotedProbeName } from "../wording/answers.ts";
 import { provenanceNames, sourceExplanations, sourceNames } from "../wording/names.ts";
 import type { Writing } from "../writing.ts";
 import { figure } from "./figure.ts";
@@ -29,7 +29,7 @@ const budget = async (
   writing: Writing,
   id: string,
 ): Promise<Markup> => {
-  const name = probeName(probe.series, probe.file, analysis.files.length > 1);
+  const name = quotedProbeName(probe.series, probe.file, analysis.files.length > 1);
   const drawing = await figure({
     id,
     title: `Uncertainty budget, probe ${probe.series.name}`,
@@ -39,7 +39,7 @@ const budget = async (
     caption:
       "Standard uncertainties. Solid bars were measured, pale ones are as you said, dashed ones are assumed. They add as squares, so the longest bar counts most.",
   });
-  return markup`<h3>“${name}”</h3>
+  return markup`<h3>${name}</h3>
 ${drawing}
 <table class="pairs"><caption>What each doubt is</caption><tbody>
 ${rowsOf(probe, writing)}</tbody></table>`;

@@ -12,7 +12,7 @@ import type { Markup } from "../markup.ts";
 import { percent, percentInWords } from "../number-format.ts";
 import { askedRange, askedTemperature, temperatureRange } from "../temperature-text.ts";
 import { clockTime, duration } from "../time-text.ts";
-import { cultureName, probeName } from "../wording/answers.ts";
+import { cultureName, quotedProbeName } from "../wording/answers.ts";
 import { phaseName, roleNames } from "../wording/names.ts";
 import type { Writing } from "../writing.ts";
 import { figure, keyEntry } from "./figure.ts";
@@ -183,14 +183,14 @@ const phaseTable = (page: Page): Markup | null => {
 /** Everything about one probe, under its own heading. */
 export const nightSection = async (page: Page): Promise<Markup> => {
   const { analysis, probe, writing } = page;
-  const name = probeName(probe.series, probe.file, analysis.files.length > 1);
+  const name = quotedProbeName(probe.series, probe.file, analysis.files.length > 1);
   const found = await Promise.all(
     probe.verdicts.map((verdict, at) => dwellBlock(page, verdict, at)),
   );
   const dwells = found.filter((block) => block !== null);
   return markup`
 <section aria-labelledby="${page.id}">
-<h2 id="${page.id}">The test: “${name}”, ${roleNames[probe.series.role]}</h2>
+<h2 id="${page.id}">The test: ${name}, ${roleNames[probe.series.role]}</h2>
 ${await nightFigure(page)}
 ${await holdFigure(page)}
 ${dwells.length === 0 ? null : markup`<h3>Time inside and outside</h3>\n${dwells}`}

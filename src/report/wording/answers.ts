@@ -38,3 +38,7 @@ export const answerText = (verdict: Verdict, role: ProbeRole, writing: Writing):
 /** "food", or "food in night.csv" where several files were read. */
 export const probeName = (series: Series, file: string, severalFiles: boolean): string =>
   severalFiles ? `${series.name} in ${file}` : series.name;
+
+/** The same for running text, where the name stands in quotation marks. */
+export const quotedProbeName = (series: Series, file: string, severalFiles: boolean): string =>
+  severalFiles ? `“${series.name}” in ${file}` : `“${series.name}”`;

@@ -15,6 +15,9 @@ const draw = (spec: Spec): Promise<string> =>
 const texts = (svg: string): string[] =>
   [...svg.matchAll(/<(?:text|tspan)[^>]*>([^<]+)</g)].map(([, text]) => text!);
 const widthOf = (svg: string): number => Number(/viewBox="0 0 ([\d.]+)/.exec(svg)![1]);
+/** Labels of the left axis end at it. */
+const left = (svg: string): string[] =>
+  [...svg.matchAll(/<text text-anchor="end"[^>]*>([^<]+)</g)].map(([, text]) => text!);
 const night = (size = wide, unit: "degC" | "degF" = "degC") =>
   nightSpec({ probe: probe!, context: [], startWallClock, unit }, size);
 
@@ -32,8 +35,6 @@ describe("the night", () => {
   });
 
   it("puts the person's unit on the left", async () => {
-    const left = (svg: string): string[] =>
-      [...svg.matchAll(/<text text-anchor="end"[^>]*>([^<]+)</g)].map(([, text]) => text!);
     expect(left(await draw(night(wide, "degC"))).some((text) => text.endsWith("°C"))).toBe(true);
     expect(left(await draw(night(wide, "degF"))).some((text) => text.endsWith("°F"))).toBe(true);
   });
