@@ -1,0 +1,121 @@
+import type { Points } from "./grid.ts";
+import type { Stretch } from "./time-weights.ts";
+
+/**
+ * Where a flat (or slowly drifting) temperature starts to fall or rise for
+ * good: change-point by back-extrapolation.
+ *
+ * A jar in a bath that was switched off does not show it at once: its
+ * departure begins flat and steepens only as the bath pulls away. The model is
+ * therefore the step response of two lags in series,
+ *
+ *     base(t)                                                    t <= t0
+ *     base(t) + A (1 - (a e^(-s/a) - b e^(-s/b)) / (a - b)),     s = t - t0
+ *
+ * with b = 0 giving the plain exponential. Least squares over a grid of t0, a
+ * and b, the amplitude A in closed form, first coarse in t0, then by the
+ * minute. Source: two first-order lags in series, any text on process
+ * dynamics; grid search because t0 makes the problem non-smooth.
+ */
+export interface Departure {
+  readonly onset: number;
+  readonly amplitude: number;
+  /** Sum of the two lags, minutes: the mean delay of the response. */
+  readonly lag: number;
+}
+
+const slowLags = [3, 6, 12, 25, 50, 100, 200, 400, 800, 1600];
+const fastLags = [0, 2, 5, 10, 20, 40, 80];
+/** Points the fit looks at: enough for an onset to the minute. */
+const mostFitted = 100;
+
+/**
+ * @param base the temperature without the departure, degC at a minute
+ * @param window the readings to fit
+ * @param onsets where the onset may lie
+ * @returns null with fewer than 4 readings in the window or none after the onset
+ */
+export const fitDeparture = (
+  points: Points,
+  base: (minute: number) => number,
+  window: Stretch,
+  onsets: Stretch,
+): Departure | null => {
+  const data = pickData(points, base, window);
+  if (data.minutes.length < 4) return null;
+  const coarse = bestOf(data, onsets, Math.max(1, (onsets.to - onsets.from) / 15));
+  if (coarse === null) return null;
+  const step = Math.max(1, (onsets.to - onsets.from) / 15);
+  const near = {
+    from: Math.max(onsets.from, coarse.onset - step),
+    to: Math.min(onsets.to, coarse.onset + step),
+  };
+  return bestOf(data, near, Math.max(0.5, step / 8)) ?? coarse;
+};
+
+interface Data {
+  readonly minutes: Float64Array;
+  /** Reading less base, degC. */
+  readonly offsets: Float64Array;
+}
+
+const pickData = (points: Points, base: (minute: number) => number, window: Stretch): Data => {
+  const inside: number[] = [];
+  points.minutes.forEach((minute, index) => {
+    if (minute >= window.from && minute <= window.to) inside.push(index);
+  });
+  const stride = Math.max(1, Math.ceil(inside.length / mostFitted));
+  const picked = inside.filter((_, index) => index % stride === 0);
+  return {
+    minutes: Float64Array.from(picked, (index) => points.minutes[index]!),
+    offsets: Float64Array.from(
+      picked,
+      (index) => points.celsius[index]! - base(points.minutes[index]!),
+    ),
+  };
+};
+
+const bestOf = (data: Data, onsets: Stretch, step: number): Departure | null => {
+  let best: Departure | null = null;
+  let least = Infinity;
+  for (let onset = onsets.from; onset <= onsets.to + 1e-9; onset += step) {
+    for (const slow of slowLags) {
+      for (const fast of fastLags) {
+        if (fast >= slow) break;
+        const trial = tryOnset(data, onset, slow, fast);
+        if (trial.squares >= least) continue;
+        least = trial.squares;
+        best = { onset, amplitude: trial.amplitude, lag: slow + fast };
+      }
+    }
+  }
+  return best;
+};
+
+const tryOnset = (
+  data: Data,
+  onset: number,
+  slow: number,
+  fast: number,
+): { squares: number; amplitude: number } => {
+  let cross = 0;
+  let own = 0;
+  let total = 0;
+  for (let index = 0; index < data.minutes.length; index += 1) {
+    const offset = data.offsets[index]!;
+    total += offset * offset;
+    const since = data.minutes[index]! - onset;
+    if (since <= 0) continue;
+    const response = stepResponse(since, slow, fast);
+    cross += offset * response;
+    own += response * response;
+  }
+  if (own === 0) return { squares: total, amplitude: 0 };
+  return { squares: total - (cross * cross) / own, amplitude: cross / own };
+};
+
+/** Step response of two lags in series, 0 to 1. */
+export const stepResponse = (since: number, slow: number, fast: number): number =>
+  fast === 0
+    ? 1 - Math.exp(-since / slow)
+    : 1 - (slow * Math.exp(-since / slow) - fast * Math.exp(-since / fast)) / (slow - fast);

@@ -1,0 +1,137 @@
+import { disturbanceCause } from "./disturbance-cause.ts";
+import { findExcursions } from "./excursions.ts";
+import type { Excursion } from "./excursions.ts";
+import { hasFallen, isRecovering, isSteep, offsetAt } from "./fall-shape.ts";
+import type { Points } from "./grid.ts";
+import type { PhaseCause } from "./hold.ts";
+import type { Level } from "./level.ts";
+
+/** Something that broke into the hold; indices are inclusive. */
+export interface Disturbance {
+  readonly first: number;
+  readonly last: number;
+  readonly cause: PhaseCause;
+  /** True where it runs to the end of the readings without recovering: the hold ended there. */
+  readonly final: boolean;
+}
+
+/** Least depth below the ordinary lowest that counts, degC. */
+const leastDepth = 0.3;
+/** Excursions nearer to each other than this are one, minutes: dip and the overshoot after it. */
+const sameEvent = 20;
+/** Fewer points than this are a stray reading, not an event. */
+const fewestPoints = 3;
+/** A slower fall than this is drift, not cooling, degC per hour; with a recovery after it half as much. */
+const slowestCooling = 0.7;
+const slowestSag = 0.35;
+
+/**
+ * How far below the ordinary lowest a reading must lie: more than cycles and
+ * noise vary by, and a third of the swing, because one deep cycle of a coarse
+ * thermostat is no disturbance.
+ */
+const disturbanceDepth = (level: Level): number => {
+  const spread = level.high - level.low;
+  // A disturbed block or two make the extremes vary; that must not hide the disturbance.
+  const varied = Math.min(3 * level.variation, leastDepth + spread / 2);
+  return Math.max(leastDepth, varied, spread / 3);
+};
+
+/**
+ * Disturbances among the points `from` .. `to`: runs that fall, at cooling
+ * speed, below the ordinary lowest of the hold by more than the depth above,
+ * widened backwards to where they left the level and forwards to where they
+ * are back within the hold's spread, reheating's overshoot included. Heat
+ * alone (an excursion above only) is no disturbance: the food felt it.
+ *
+ * @param room lowest temperature of the log, degC
+ */
+export const findDisturbances = (
+  points: Points,
+  level: Level,
+  from: number,
+  to: number,
+  room: number,
+): Disturbance[] => {
+  const depth = disturbanceDepth(level);
+  const found = findExcursions(points, level, level.low - depth, level.high + depth, from, to);
+  const inner = joined(points, found).filter(
+    (event) =>
+      event.below > 0 &&
+      event.last < to &&
+      event.last - event.first + 1 >= fewestPoints &&
+      hasFallen(points, level, event, depth),
+  );
+  const outer = joined(points, withLastFall(points, level, from, to, found)).filter(
+    (event) => event.below > 0 && event.last === to && hasFallen(points, level, event, leastDepth),
+  );
+  return [...inner, ...outer]
+    .map((event) => described(points, level, event, from, to, room))
+    .filter((event) => isSteep(points, event.first, event.final ? slowestCooling : slowestSag));
+};
+
+/** The last run below the ordinary lowest, which counts at a smaller depth than a dip: it never returns. */
+const withLastFall = (
+  points: Points,
+  level: Level,
+  from: number,
+  to: number,
+  found: readonly Excursion[],
+): Excursion[] => {
+  const low = level.low - Math.max(leastDepth, Math.min(3 * level.variation, leastDepth * 2));
+  const last = findExcursions(points, level, low, Infinity, from, to).at(-1);
+  if (last === undefined || last.last !== to) return [...found];
+  return [...found.filter((event) => event.last < last.first), last];
+};
+
+/** A dip joined with what follows shortly after; heat before a dip stays outside the event. */
+const joined = (points: Points, excursions: readonly Excursion[]): Excursion[] => {
+  const events: Excursion[] = [];
+  for (const next of excursions) {
+    const last = events.at(-1);
+    const near =
+      last !== undefined && points.minutes[next.first]! - points.minutes[last.last]! <= sameEvent;
+    if (last === undefined || !near || last.below === 0) {
+      events.push(next);
+      continue;
+    }
+    const below = Math.max(last.below, next.below);
+    const above = Math.max(last.above, next.above);
+    events[events.length - 1] = { first: last.first, last: next.last, below, above };
+  }
+  return events;
+};
+
+const described = (
+  points: Points,
+  level: Level,
+  event: Excursion,
+  from: number,
+  to: number,
+  room: number,
+): Disturbance => {
+  const first = leaving(points, level, event.first, from);
+  const ended = event.last === to;
+  const final = ended && !isRecovering(points, level, event);
+  const last = ended ? to : returned(points, level, event.last, to);
+  return { first, last, final, cause: disturbanceCause(points, level, first, last, room) };
+};
+
+/** First point of the fall: the one after the last that stood in the upper three quarters of the hold's spread. */
+const leaving = (points: Points, level: Level, index: number, from: number): number => {
+  const bound = level.low + (level.high - level.low) / 4;
+  let first = index;
+  while (first > from && offsetAt(points, level, first - 1) < bound) first -= 1;
+  return first;
+};
+
+/** Last point before the readings are back within the hold's spread. */
+const returned = (points: Points, level: Level, index: number, to: number): number => {
+  let last = index;
+  while (last < to) {
+    const offset = offsetAt(points, level, last + 1);
+    if (offset >= level.low && offset <= level.high) break;
+    last += 1;
+  }
+  return last;
+};

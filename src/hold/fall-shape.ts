@@ -1,0 +1,68 @@
+import type { Excursion } from "./excursions.ts";
+import type { Points } from "./grid.ts";
+import { expectedAt } from "./level.ts";
+import type { Level } from "./level.ts";
+
+/** Reading less what the hold would show, degC. */
+export const offsetAt = (points: Points, level: Level, index: number): number =>
+  points.celsius[index]! - expectedAt(level, points.minutes[index]!);
+
+/** How long before an event the readings must have stood higher, minutes. */
+const fallWithin = 180;
+
+/**
+ * The readings came down to the event's lowest, by nearly `depth` and the
+ * ordinary movement together, which the tail of an approach has not; and they
+ * came from the hold's ordinary height: a controller that swings under after a
+ * larger overshoot is still settling.
+ */
+export const hasFallen = (
+  points: Points,
+  level: Level,
+  event: Excursion,
+  depth: number,
+): boolean => {
+  const { minutes, celsius } = points;
+  let lowest = Infinity;
+  for (let index = event.first; index <= event.last; index += 1) {
+    lowest = Math.min(lowest, celsius[index]!);
+  }
+  let highest = -Infinity;
+  let above = -Infinity;
+  for (let index = event.first; index >= 0; index -= 1) {
+    if (minutes[index]! < minutes[event.first]! - fallWithin) break;
+    highest = Math.max(highest, celsius[index]!);
+    above = Math.max(above, offsetAt(points, level, index));
+  }
+  const overshoot = above - level.high;
+  const ringing = overshoot > depth && overshoot > event.below;
+  return highest - lowest >= 0.8 * (depth + level.high - level.low) && !ringing;
+};
+
+/**
+ * Whether the fall from point `first` to the lowest of the hour after it went
+ * by at least `least` degC per hour: slower is drift, not cooling.
+ */
+export const isSteep = (points: Points, first: number, least: number): boolean => {
+  const { minutes, celsius } = points;
+  const start = Math.max(0, first - 1);
+  let lowest = start;
+  for (let index = start; index < minutes.length; index += 1) {
+    if (minutes[index]! > minutes[first]! + 60) break;
+    if (celsius[index]! < celsius[lowest]!) lowest = index;
+  }
+  const hours = (minutes[lowest]! - minutes[start]!) / 60;
+  return hours > 0 && (celsius[start]! - celsius[lowest]!) / hours >= least;
+};
+
+/** Share of a fall that must be made good for it to be a recovery under way. */
+const madeGood = 0.3;
+
+/** Heating came back before the log ended: the readings climbed well off their lowest. */
+export const isRecovering = (points: Points, level: Level, event: Excursion): boolean => {
+  let lowest = 0;
+  for (let index = event.first; index <= event.last; index += 1) {
+    lowest = Math.min(lowest, offsetAt(points, level, index));
+  }
+  return offsetAt(points, level, event.last) - lowest > madeGood * -lowest;
+};

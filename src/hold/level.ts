@@ -1,0 +1,197 @@
+import { median, medianAbsoluteDeviation, scaledMad } from "../stats/median.ts";
+import { marginalStandardErrorTruncation } from "../stats/truncation.ts";
+import { approachedLevel, missingAt } from "./approach.ts";
+import type { Approach } from "./approach.ts";
+import type { Points } from "./grid.ts";
+import type { Stretch } from "./time-weights.ts";
+
+/**
+ * What the hold looks like: a straight level and the envelope of its ordinary
+ * movement (thermostat cycles, noise) around it.
+ */
+export interface Level {
+  /** degC at minute 0 of the log, and degC per minute. */
+  readonly intercept: number;
+  readonly slope: number;
+  /** The exponential approach to the level where there is one; then its curved level takes the line's place. */
+  readonly approach: Approach | null;
+  /** Ordinary lowest and highest departure from the level, degC (low <= 0 <= high as a rule). */
+  readonly low: number;
+  readonly high: number;
+  /** How much those extremes vary from block to block, degC (robust standard deviation). */
+  readonly variation: number;
+}
+
+/** The settled level, degC at a minute of the log. */
+export const levelAt = (level: Level, minute: number): number =>
+  level.approach === null
+    ? level.intercept + level.slope * minute
+    : approachedLevel(level.approach, minute);
+
+/** What the appliance is expected to show, degC: the level less what is missing of an approach. */
+export const expectedAt = (level: Level, minute: number): number =>
+  level.approach === null
+    ? levelAt(level, minute)
+    : levelAt(level, minute) - missingAt(level.approach, minute);
+
+/** Slope of the level at its steepest end between two minutes, degC per minute. */
+export const steepestSlope = (level: Level, from: number, to: number): number => {
+  if (level.approach === null) return Math.abs(level.slope);
+  const { approach } = level;
+  const at = (minute: number): number =>
+    Math.abs(approach.slope + 2 * approach.bend * (minute - approach.from));
+  return Math.max(at(from), at(to));
+};
+
+/** Block length aimed at, minutes: longer than the slowest thermostat cycle (90 min). */
+const blockMinutes = 100;
+const mostBlocks = 16;
+/** Fewest points in a block for its extremes to mean something. */
+const blockPoints = 5;
+
+interface Block {
+  readonly time: number;
+  readonly middle: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/**
+ * Level and envelope of the points inside `core`, points marked in `disturbed`
+ * left out. The stretch is cut into blocks about as long as the slowest
+ * thermostat cycle; the level is the Theil-Sen line through the block medians
+ * and the envelope the median of the blocks' extremes, so that neither one
+ * lifted lid nor one odd cycle moves it.
+ *
+ * The slope is the smaller of those of the two halves (zero where their signs
+ * differ): a drift is carried beyond the stretch only as far as both halves
+ * agree on it, so the tail of an exponential approach is not taken for drift.
+ *
+ * @returns null for fewer than 3 points
+ */
+export const findLevel = (
+  points: Points,
+  stretch: Stretch,
+  disturbed: Uint8Array,
+): Level | null => {
+  const all = pick(points, stretch, disturbed);
+  if (all.length < 3) return null;
+  const picked = withoutTransient(points, all);
+  const core = { from: points.minutes[picked[0]!]!, to: stretch.to };
+  const count = blockCount(core, picked.length);
+  const slope = agreedSlope(blocksOf(points, picked, core, count, () => 0));
+  const blocks = blocksOf(points, picked, core, count, (minute) => slope * minute);
+  const intercept = median(blocks.map((block) => block.middle));
+  const line = { intercept, slope, approach: null };
+  return { ...line, ...envelope(points, picked, core, (minute) => intercept + slope * minute) };
+};
+
+/** Fewest points for which looking for a transient makes sense. */
+const transientPoints = 24;
+
+/** The points without an initial transient, found by the marginal standard error rule (White 1997). */
+const withoutTransient = (points: Points, picked: number[]): number[] => {
+  if (picked.length < transientPoints) return picked;
+  const batch = Math.max(1, Math.min(5, Math.floor(picked.length / transientPoints)));
+  const values = picked.map((index) => points.celsius[index]!);
+  return picked.slice(marginalStandardErrorTruncation(values, batch));
+};
+
+/** The same with an approach's curve in the line's place. */
+export const levelOfApproach = (
+  points: Points,
+  core: Stretch,
+  disturbed: Uint8Array,
+  approach: Approach,
+): Level => {
+  const course = (minute: number): number =>
+    approachedLevel(approach, minute) - missingAt(approach, minute);
+  const picked = pick(points, core, disturbed);
+  const { slope, intercept } = approach;
+  return { intercept, slope, approach, ...envelope(points, picked, core, course) };
+};
+
+const pick = (points: Points, core: Stretch, disturbed: Uint8Array): number[] => {
+  const picked: number[] = [];
+  for (let index = 0; index < points.minutes.length; index += 1) {
+    const minute = points.minutes[index]!;
+    if (minute >= core.from && minute <= core.to && disturbed[index] === 0) picked.push(index);
+  }
+  return picked;
+};
+
+const blockCount = (core: Stretch, points: number): number =>
+  Math.max(
+    3,
+    Math.min(
+      mostBlocks,
+      Math.floor((core.to - core.from) / blockMinutes),
+      Math.floor(points / blockPoints),
+    ),
+  );
+
+type Course = (minute: number) => number;
+
+/** Medians and extremes per block, of the points less a course. */
+const blocksOf = (
+  points: Points,
+  picked: readonly number[],
+  core: Stretch,
+  count: number,
+  course: Course,
+): Block[] => {
+  const members: number[][] = Array.from({ length: count }, () => []);
+  const width = (core.to - core.from) / count || 1;
+  for (const index of picked) {
+    const block = Math.min(count - 1, Math.floor((points.minutes[index]! - core.from) / width));
+    members[block]!.push(index);
+  }
+  return members
+    .filter((block) => block.length > 0)
+    .map((block) => {
+      const values = block.map((index) => points.celsius[index]! - course(points.minutes[index]!));
+      const smooth = values.length < blockPoints ? values : smoothed(values);
+      const time = block.reduce((sum, index) => sum + points.minutes[index]!, 0) / block.length;
+      return { time, middle: median(values), low: Math.min(...smooth), high: Math.max(...smooth) };
+    });
+};
+
+/** Running mean of three, which halves the noise and hardly touches a 5-minute cycle. */
+const smoothed = (values: readonly number[]): number[] =>
+  values.slice(2).map((value, index) => (values[index]! + values[index + 1]! + value) / 3);
+
+const agreedSlope = (blocks: readonly Block[]): number => {
+  if (blocks.length < 4) return 0;
+  const half = blocks.length >> 1;
+  const early = theilSlope(blocks.slice(0, blocks.length - half));
+  const late = theilSlope(blocks.slice(half));
+  if (early * late <= 0) return 0;
+  return Math.abs(early) < Math.abs(late) ? early : late;
+};
+
+const theilSlope = (blocks: readonly Block[]): number => {
+  const slopes: number[] = [];
+  blocks.forEach((a, index) => {
+    for (const b of blocks.slice(index + 1)) slopes.push((b.middle - a.middle) / (b.time - a.time));
+  });
+  return slopes.length === 0 ? 0 : median(slopes);
+};
+
+const envelope = (
+  points: Points,
+  picked: readonly number[],
+  core: Stretch,
+  course: Course,
+): { low: number; high: number; variation: number } => {
+  if (picked.length < 3 * blockPoints) {
+    const offsets = picked.map((index) => points.celsius[index]! - course(points.minutes[index]!));
+    const spread = 2 * scaledMad * medianAbsoluteDeviation(offsets, 0);
+    return { low: -spread, high: spread, variation: spread / 2 };
+  }
+  const blocks = blocksOf(points, picked, core, blockCount(core, picked.length), course);
+  const lows = blocks.map((block) => block.low);
+  const highs = blocks.map((block) => block.high);
+  const variation =
+    scaledMad * Math.max(medianAbsoluteDeviation(lows), medianAbsoluteDeviation(highs));
+  return { low: median(lows), high: median(highs), variation };
+};

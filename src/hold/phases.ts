@@ -1,0 +1,113 @@
+import { dequantised } from "./dequantise.ts";
+import { findHeatingStart } from "./heating-start.ts";
+import { findHold } from "./find-hold.ts";
+import type { FoundHold } from "./find-hold.ts";
+import type { Points } from "./grid.ts";
+import type { Phase } from "./hold.ts";
+import { settledHalfWidth } from "./hold-start.ts";
+import { levelAt } from "./level.ts";
+
+export interface FoundPhases {
+  readonly phases: readonly Phase[];
+  /** Start of heating, minutes; null where the log has no rise. */
+  readonly heatingStart: number | null;
+  readonly hold: FoundHold | null;
+}
+
+/** A log whose temperatures differ by less than this was never heated or cooled, degC. */
+const leastRise = 3;
+/** A level no warmer than this, with no rise before it, is a room, degC. */
+const warmestRoom = 28;
+/** The hold lies above this share of the way from the coldest to the warmest reading. */
+const floorShare = 0.4;
+
+/**
+ * The phases of a water test, contiguous and in order.
+ *
+ * Without a rise of 3 degC or more a level is a hold only above 28 degC: a
+ * flat log at 21 degC looks the same whether a water bath keeps it or the
+ * appliance was never switched on, and saying "idle" is the answer that can be
+ * checked (start the log before switching on).
+ */
+export const findPhases = (raw: Points, resolution: number): FoundPhases => {
+  const points = { minutes: raw.minutes, celsius: dequantised(raw.celsius, resolution) };
+  const { minutes, celsius } = points;
+  const from = minutes[0]!;
+  const to = minutes[minutes.length - 1]!;
+  const [coldest, warmest] = extremes(celsius);
+  const structured = warmest - coldest >= leastRise;
+  if (!structured && warmest <= warmestRoom) {
+    return {
+      phases: [{ kind: "idle", fromMinute: from, toMinute: to }],
+      heatingStart: null,
+      hold: null,
+    };
+  }
+  const floor = structured ? coldest + floorShare * (warmest - coldest) : coldest;
+  const hold = findHold(points, floor, coldest);
+  return hold === null ? withoutHold(points, coldest, warmest) : withHold(points, hold);
+};
+
+const extremes = (celsius: Float64Array): [number, number] => {
+  const sorted = celsius.toSorted();
+  const last = sorted.length - 1;
+  return [sorted[Math.floor(last * 0.002)]!, sorted[Math.ceil(last * 0.998)]!];
+};
+
+const withHold = (points: Points, hold: FoundHold): FoundPhases => {
+  const { minutes } = points;
+  const start = minutes[0]!;
+  const phases: Phase[] = [];
+  let heatingStart: number | null = null;
+  if (hold.from > start) {
+    let until = 0;
+    const limit = hold.level.low - settledHalfWidth(hold.level);
+    while (until < minutes.length - 1 && minutes[until]! < hold.from) {
+      if (points.celsius[until]! - levelAt(hold.level, minutes[until]!) >= limit) break;
+      until += 1;
+    }
+    heatingStart = Math.min(findHeatingStart(points, hold.level, until), hold.from);
+    if (heatingStart > start)
+      phases.push({ kind: "idle", fromMinute: start, toMinute: heatingStart });
+    phases.push({ kind: "warm-up", fromMinute: heatingStart, toMinute: hold.from });
+  }
+  phases.push(...holdPhases(points, hold));
+  const end = minutes[minutes.length - 1]!;
+  if (hold.end !== null)
+    phases.push({ kind: "cool-down", cause: hold.end.cause, fromMinute: hold.to, toMinute: end });
+  return { phases, heatingStart, hold };
+};
+
+/** Hold and disturbances in turn. */
+const holdPhases = (points: Points, hold: FoundHold): Phase[] => {
+  const phases: Phase[] = [];
+  let from = hold.from;
+  for (const { first, last, cause } of hold.disturbances) {
+    const onset = Math.max(from, points.minutes[Math.max(0, first - 1)]!);
+    const back = points.minutes[Math.min(points.minutes.length - 1, last + 1)]!;
+    if (onset > from) phases.push({ kind: "hold", fromMinute: from, toMinute: onset });
+    phases.push({ kind: "disturbance", cause, fromMinute: onset, toMinute: back });
+    from = back;
+  }
+  if (hold.to > from) phases.push({ kind: "hold", fromMinute: from, toMinute: hold.to });
+  return phases;
+};
+
+/** No hold: what rises is warm-up, what falls after the warmest reading is cool-down. */
+const withoutHold = (points: Points, coldest: number, warmest: number): FoundPhases => {
+  const { minutes, celsius } = points;
+  const last = minutes.length - 1;
+  let top = 0;
+  celsius.forEach((value, index) => {
+    if (value > celsius[top]!) top = index;
+  });
+  const flat = { slope: 0, intercept: warmest, approach: null, low: 0, high: 0, variation: 0 };
+  const onset = top === 0 ? minutes[0]! : findHeatingStart(points, flat, top);
+  const phases: Phase[] = [];
+  if (onset > minutes[0]!) phases.push({ kind: "idle", fromMinute: minutes[0]!, toMinute: onset });
+  const fell = celsius[last]! < warmest - Math.max(1, 0.1 * (warmest - coldest));
+  const peak = fell ? minutes[top]! : minutes[last]!;
+  if (peak > onset) phases.push({ kind: "warm-up", fromMinute: onset, toMinute: peak });
+  if (fell) phases.push({ kind: "cool-down", fromMinute: peak, toMinute: minutes[last]! });
+  return { phases, heatingStart: top === 0 ? null : onset, hold: null };
+};
