@@ -1,4 +1,7 @@
-/** Text kept beside the tests, compared byte for byte; `UPDATE_GOLDEN=1` writes it anew. */
+/**
+ * Text kept beside the tests, compared byte for byte; `UPDATE_GOLDEN=1` writes it
+ * anew. Kept as .txt, which no formatter touches.
+ */
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname } from "node:path";
 import { fileURLToPath } from "node:url";

@@ -19,7 +19,7 @@ const rendered = { renderedOn: "2026-03-15" };
 
 describe("toHtml", () => {
   it("writes the small report as kept", async () => {
-    expectGolden("small-night.html", await toHtml(smallNight(), rendered));
+    expectGolden("small-night.html.txt", await toHtml(smallNight(), rendered));
   });
 
   it("gives the same bytes again, and in any time zone and locale", async () => {

@@ -6,7 +6,7 @@
 import { escapeText } from "../markup.ts";
 
 const dropped =
-  /\s(?:class|role|aria-[a-z]+|pointer-events|font-family|xmlns:xlink|version|opacity="1"|stroke-miterlimit|style)(?:="[^"]*")?/g;
+  /\s(?:class|role|aria-[a-z]+|pointer-events|font-family|xmlns:xlink|version|opacity="1"|stroke-dasharray=""|stroke-miterlimit|style)(?:="[^"]*")?/g;
 const unseen = /<path(?=[^>]*(?:class="background"|class="foreground"))[^>]*\/>/g;
 const longNumber = /-?\d+\.\d{3,}(?:e-?\d+)?/g;
 

@@ -62,10 +62,15 @@ const sentences: Sentences = {
   "near-ceiling": ({ ceiling, peak, probability }, { writing, confidence }) =>
     `This culture must never pass ${askedTemperature(writing, ceiling)}; the hold’s highest reading was ` +
     `${temperature(writing, peak)}. Chance that the limit is passed: ${probabilityText(probability, confidence, writing.space)}.`,
-  "near-edge": ({ edge, side, margin, uncertainty: doubt }, { writing }) =>
-    `The hold ${margin < 0 ? "reaches" : "stays"} ${difference(writing, Math.abs(margin))} ` +
-    `${margin < 0 ? "beyond" : "from"} the window’s ${edgeName(side)} edge, ${askedTemperature(writing, edge)}; ` +
-    `the doubt is ${uncertainty(writing, doubt)}.`,
+  "near-edge": ({ edge, side, margin, uncertainty: doubt }, { writing }) => {
+    const place = `the window’s ${edgeName(side)} edge, ${askedTemperature(writing, edge)}`;
+    const gap = difference(writing, Math.abs(margin));
+    const where =
+      margin < 0
+        ? `The hold reaches ${gap} beyond ${place}`
+        : `Between the hold and ${place}, lie ${gap}`;
+    return `${where}; the doubt is ${uncertainty(writing, doubt)}.`;
+  },
   "dominant-doubt": ({ source, standardUncertainty, share, from }, context) =>
     `${doubtSubject(source, standardUncertainty, context)} is ${share >= 0.5 ? "most" : "the largest part"} ` +
     `of the doubt (${percent(share, context.writing.space)}; ${provenanceNames[from]}).`,

@@ -59,7 +59,7 @@ const expected: { readonly [Code in Reason["code"]]: string } = {
   "near-ceiling":
     "This culture must never pass 45 °C (113 °F); the hold’s highest reading was 44.6 °C (112.3 °F). Chance that the limit is passed: 12 %.",
   "near-edge":
-    "The hold stays 0.2 °C (0.4 °F) from the window’s upper edge, 43 °C (109.4 °F); the doubt is 0.60 °C (1.1 °F).",
+    "Between the hold and the window’s upper edge, 43 °C (109.4 °F), lie 0.2 °C (0.4 °F); the doubt is 0.60 °C (1.1 °F).",
   "dominant-doubt": "The thermometer’s ±1 °C (±1.8 °F) is most of the doubt (68 %; as you said).",
   "tested-too-short": "The test shows 7 h 36 min of hold, and the culture needs 36 h.",
   "too-little-hold":
