@@ -96,7 +96,8 @@ export const holdTable = (
     );
   }
   row("Lowest and highest reading", temperatureRange(writing, hold.min, hold.max));
-  if (peak !== null) row("Highest, warm-up included", temperature(writing, peak));
+  if (peak !== null)
+    row("Highest, warm-up included, stray readings left out", temperature(writing, peak));
   row(
     "Coolest and warmest hour, on average",
     temperatureRange(writing, hold.hourMeans.low, hold.hourMeans.high),

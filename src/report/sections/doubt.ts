@@ -39,7 +39,7 @@ const budget = async (
     caption:
       "Standard uncertainties. Solid bars were measured, pale ones are as you said, dashed ones are assumed. They add as squares, so the longest bar counts most.",
   });
-  return markup`<h3>${name}</h3>
+  return markup`${analysis.probes.length === 1 ? null : markup`<h3>${name}</h3>`}
 ${drawing}
 <table class="pairs"><caption>What each doubt is</caption><tbody>
 ${rowsOf(probe, writing)}</tbody></table>`;
