@@ -12,6 +12,8 @@ export interface CaseTruth {
   readonly startWithinHalfDegreeMinute: number | null;
   readonly startOwnRangeMinute: number | null;
   readonly endMinute: number;
+  /** When the food left what was held: later than `endMinute` after a switch-off, the same otherwise. */
+  readonly endLeftRangeMinute: number;
   /** Central 95 % of the food's noise-free temperature over the tested hold, disturbances left out; null without a hold. */
   readonly band: { readonly low: number; readonly high: number } | null;
   readonly verdict: {
@@ -29,6 +31,8 @@ export interface Tested {
   readonly plan: TestPlan;
   readonly hold: HoldTimes;
   readonly phases: readonly TruePhase[];
+  /** When the food left what was held, seconds from switch-on. */
+  readonly leftRange: number;
 }
 
 /** The middle of what was held, and a judge that adds the verdict's truth once the requirement is known. */
@@ -49,6 +53,7 @@ export function holdTruth(tested: Tested): {
     startWithinHalfDegreeMinute: minute(hold.startWithinHalfDegree),
     startOwnRangeMinute: minute(hold.startOwnRange),
     endMinute: (hold.end - plan.logFrom) / 60,
+    endLeftRangeMinute: (Math.min(tested.leftRange, plan.logTo) - plan.logFrom) / 60,
     band: held.length === 0 ? null : { low: quantile(held, 0.025), high: quantile(held, 0.975) },
     verdictFromSeconds: from,
   };

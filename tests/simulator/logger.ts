@@ -126,7 +126,9 @@ export function readings(
     const value = valueAt(trace, shown, time) + logger.error + random.normal(0, logger.noise);
     return rounded(value, logger.resolution);
   });
-  for (let count = 0; count < logger.glitches; count += 1) {
+  // Glitches come per reading: never more than one in fifty, and one.
+  const most = 1 + Math.floor(result.length / 50);
+  for (let count = 0; count < Math.min(most, logger.glitches); count += 1) {
     const leap = random.uniform(3, 20) * (random.chance(0.5) ? 1 : -1);
     const at = inner(random, result.length);
     result[at] = rounded(result[at]! + leap, logger.resolution);

@@ -73,7 +73,10 @@ function caseFacts({ simulated, dialect, dialectOptions: open }: WrittenCase) {
     testHours: simulated.testHours,
     byHand: simulated.log.intervalSeconds === null,
     roomStated: simulated.roomStated,
-    events: truth.phases.flatMap(({ cause, kind }) => cause ?? (kind === "idle" ? kind : [])),
+    events: truth.phases.flatMap(
+      ({ cause, kind, fromSeconds }) =>
+        cause ?? (kind === "idle" && fromSeconds <= -300 ? kind : []),
+    ),
     errorLeft: simulated.errorLeft,
     truth: {
       starts: {
@@ -83,6 +86,7 @@ function caseFacts({ simulated, dialect, dialectOptions: open }: WrittenCase) {
         startOwnRange: truth.startOwnRangeMinute,
       },
       endMinute: truth.endMinute,
+      endLeftRangeMinute: truth.endLeftRangeMinute,
       band: truth.band,
       holds: truth.verdict.holds,
     },

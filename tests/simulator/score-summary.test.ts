@@ -32,6 +32,7 @@ const scored = (
   truth: {
     starts: { start: 100, startFirstEntry: 90, startWithinHalfDegree: 100, startOwnRange: null },
     endMinute: 600,
+    endLeftRangeMinute: 640,
     band: { low: 38.8, high: 40.8 },
     holds,
   },
@@ -66,6 +67,7 @@ describe("summarise", () => {
     expect(summary.start.startOwnRange.of).toBe(0);
     expect(summary.startByHand).toEqual({ met: 0, of: 1 });
     expect(summary.end).toEqual({ met: 1, of: 3 });
+    expect(summary.endOrLeftRange).toEqual({ met: 2, of: 3 });
   });
 
   it("takes the thermometer's error out of the band", () => {

@@ -35,6 +35,8 @@ export interface Summary {
   readonly start: { readonly [Name in StartDefinition]: Share };
   readonly startByHand: Share;
   readonly end: Share;
+  /** The same, but after a switch-off the hold may last until the food has left it. */
+  readonly endOrLeftRange: Share;
   readonly noHoldSeen: Share;
   /** Band edges, thermometer's error taken out, degC. */
   readonly bandError: Spread;
@@ -71,6 +73,7 @@ export function summarise(scores: readonly CaseScore[]): Summary {
       "start",
     ),
     end: endShare(logged(answered)),
+    endOrLeftRange: share(held(logged(answered)), endsByLeavingRange),
     noHoldSeen: share(unheld, ({ answer }) => answer!.startMinute === null),
     bandError: spread(answered.flatMap(bandErrors)),
     verdicts: verdictShares(answered),
@@ -90,15 +93,23 @@ const share = (scores: readonly CaseScore[], met: (score: CaseScore) => boolean)
 
 /** A hold not found where there is one counts as missed. */
 export function startShare(scores: readonly CaseScore[], name: StartDefinition): Share {
-  const held = scores.filter(({ truth }) => truth.starts[name] !== null);
-  return share(held, ({ truth, answer }) => isClose(answer!.startMinute, truth.starts[name]!));
+  const begun = scores.filter(({ truth }) => truth.starts[name] !== null);
+  return share(begun, ({ truth, answer }) => isClose(answer!.startMinute, truth.starts[name]!));
 }
 
+const held = (scores: readonly CaseScore[]): readonly CaseScore[] =>
+  scores.filter(({ truth }) => truth.starts.start !== null);
+
 const endShare = (scores: readonly CaseScore[]): Share =>
-  share(
-    scores.filter(({ truth }) => truth.starts.start !== null),
-    ({ truth, answer }) => isClose(answer!.endMinute, truth.endMinute),
+  share(held(scores), ({ truth, answer }) => isClose(answer!.endMinute, truth.endMinute));
+
+function endsByLeavingRange({ truth, answer }: CaseScore): boolean {
+  const found = answer!.endMinute;
+  if (found === null) return false;
+  return (
+    found >= truth.endMinute - closeMinutes && found <= truth.endLeftRangeMinute + closeMinutes
   );
+}
 
 const isClose = (found: number | null, wanted: number): boolean =>
   found !== null && Math.abs(found - wanted) <= closeMinutes;

@@ -12,6 +12,9 @@ const short = ({ met, of }: Share): string => `${met}/${of}`.padStart(9);
 const verdictCells = ({ falseHolds, falseMisses, unproven }: Verdicts): string =>
   short(falseHolds) + short(falseMisses) + short(unproven);
 
+const figure = (value: number): string =>
+  (Number.isNaN(value) ? "-" : value.toFixed(3)).padStart(10);
+
 export function summaryText(summary: Summary): string {
   const { bandError: band, verdicts } = summary;
   return [
@@ -23,6 +26,7 @@ export function summaryText(summary: Summary): string {
     ),
     line("within 15 min, start, by hand", percent(summary.startByHand)),
     line("within 15 min, end", percent(summary.end)),
+    line("  or before the food has left it", percent(summary.endOrLeftRange)),
     line("no hold said where there is none", percent(summary.noHoldSeen)),
     line(
       "band edges off by",
@@ -36,7 +40,7 @@ export function summaryText(summary: Summary): string {
     "probability   cases   mean said   truly held",
     ...summary.reliability.map(
       ({ from, count, meanProbability, trueShare }) =>
-        `${from.toFixed(1)}..${(from + 0.1).toFixed(1)}    ${String(count).padStart(7)}   ${meanProbability.toFixed(3).padStart(9)}   ${trueShare.toFixed(3).padStart(10)}`,
+        `${from.toFixed(1)}..${(from + 0.1).toFixed(1)}    ${String(count).padStart(7)}  ${figure(meanProbability)}   ${figure(trueShare)}`,
     ),
     "",
     `${"".padEnd(32)}    start      end    holds   misses unproven`,

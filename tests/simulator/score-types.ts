@@ -43,6 +43,7 @@ export interface CaseScore {
   readonly truth: {
     readonly starts: { readonly [Name in StartDefinition]: number | null };
     readonly endMinute: number;
+    readonly endLeftRangeMinute: number;
     readonly band: { readonly low: number; readonly high: number } | null;
     readonly holds: boolean;
   };

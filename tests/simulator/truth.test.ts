@@ -4,6 +4,7 @@ import { createRandom } from "./random.ts";
 import type { Trace } from "./run.ts";
 import {
   holdTimes,
+  leavesRange,
   localRange,
   quantile,
   recoveredBy,
@@ -148,6 +149,23 @@ describe("truePhases", () => {
 /** A dip of 5 degC at 10,000 s that heals with a time constant of 1800 s. */
 const dip = (seconds: number): number =>
   40 - (seconds < 10_000 ? 0 : 5 * Math.exp(-(seconds - 10_000) / 1800));
+
+/** 40 degC, and from 20,000 s on towards 20 degC with a time constant of 10,000 s. */
+const cooling = (seconds: number): number =>
+  seconds < 20_000 ? 40 : 20 + 20 * Math.exp(-(seconds - 20_000) / 10_000);
+
+describe("leavesRange", () => {
+  it("is when a cooling jar has lost half a degree", () => {
+    // 10,000 ln(20 / 19.5) = 253.2 s.
+    const settled = settledCourse(
+      traceOf(0, 12, () => 40),
+      traceOf(-86_400, 36, () => 40),
+    );
+    const left = leavesRange(traceOf(0, 12, cooling), settled, 20_000);
+    expect(left).toBeGreaterThanOrEqual(20_253.2);
+    expect(left).toBeLessThan(20_263.2);
+  });
+});
 
 describe("recoveredBy", () => {
   it("is the last time outside the widened settled range", () => {

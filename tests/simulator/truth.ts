@@ -16,7 +16,8 @@
  * - `startOwnRange`: first time from which the run stays within the central
  *   95 % of its own second half, widened by 0.5 degC.
  *
- * Hold end: program switch-off, probe pulled out, or last reading.
+ * Hold end: program switch-off, probe pulled out, or last reading. After a
+ * switch-off a jar stays warm for a while: `leavesRange` says for how long.
  */
 import type { Disturbances, TestPlan } from "./events.ts";
 import type { Trace } from "./run.ts";
@@ -134,6 +135,15 @@ function staysFor(
     if (spell === length) return at - length + 1;
   }
   return null;
+}
+
+/** First time from `from` on that the food is outside the widened settled range; the run's end where it never is. */
+export function leavesRange(run: Trace, settled: Settled, from: number): number {
+  let at = Math.round((from - run.fromSeconds) / run.stepSeconds);
+  const inside = (): boolean =>
+    run.food[at]! >= settled.low[at]! - widening && run.food[at]! <= settled.high[at]! + widening;
+  while (at < run.food.length - 1 && inside()) at += 1;
+  return run.fromSeconds + at * run.stepSeconds;
 }
 
 /** When a disturbance is over: last time before `limit` that the disturbed food is outside the widened settled range, or the spell's own end. */
