@@ -1,4 +1,4 @@
-import type { HoldReadings } from "./hold.ts";
+import type { Points } from "./grid.ts";
 import { usualStep } from "./time-weights.ts";
 
 /** The hold on an even grid: what autocorrelation, periodogram and cycle windows need. */
@@ -10,14 +10,14 @@ export interface EvenSeries {
 }
 
 const finestStep = 0.5;
-const mostCells = 4000;
+const mostCells = 2400;
 
 /**
  * Readings averaged into even cells, empty cells (gaps, disturbances) filled
  * by straight lines. The step is the usual one of the readings, but no less
- * than half a minute and a 4000th of the span. Linear time.
+ * than half a minute and a 2400th of the span. Linear time.
  */
-export const evenSeries = (readings: HoldReadings): EvenSeries => {
+export const evenSeries = (readings: Points): EvenSeries => {
   const { minutes, celsius } = readings;
   const start = minutes[0]!;
   const span = minutes[minutes.length - 1]! - start;

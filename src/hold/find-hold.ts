@@ -68,7 +68,9 @@ interface Draft extends Stretch {
 
 const finished = (points: Points, draft: Draft): FoundHold => {
   const { level, from, fall, disturbances } = draft;
-  const end = fall === null ? null : findHoldEnd(points, level, fall, from);
+  const lastOut = disturbances.at(-1)?.last ?? -1;
+  const notBefore = Math.max(from, points.minutes[lastOut + 1] ?? from);
+  const end = fall === null ? null : findHoldEnd(points, level, fall, notBefore);
   return { level, from, to: end === null ? draft.to : end.minute, end, disturbances };
 };
 

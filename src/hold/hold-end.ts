@@ -18,18 +18,19 @@ const fastestWater = 15;
 /**
  * End of the hold from the fall that runs to the end of the log: onset by
  * fitting the response of two lags (see departure.ts) to the readings around
- * it, never later than the first point that had left the hold.
+ * it, never later than the first point that had left the hold, never before
+ * `notBefore` (the hold's start, or the end of its last disturbance).
  */
 export const findHoldEnd = (
   points: Points,
   level: Level,
   fall: Disturbance,
-  holdStart: number,
+  notBefore: number,
 ): HoldEnd => {
   const { minutes } = points;
   const left = minutes[fall.first]!;
   const before = fall.first > 0 ? minutes[fall.first - 1]! : left;
-  const from = Math.max(holdStart, left - lookBack);
+  const from = Math.max(notBefore, left - lookBack);
   const fit = fitDeparture(
     points,
     (minute) => levelAt(level, minute),
@@ -37,7 +38,7 @@ export const findHoldEnd = (
     { from, to: Math.max(from, left) },
   );
   const quiet = fit !== null && fit.amplitude < 0 && before > from;
-  const minute = quiet ? Math.min(left, Math.max(fit.onset, holdStart)) : before;
+  const minute = Math.max(notBefore, quiet ? Math.min(left, fit.onset) : before);
   const lag = fit === null ? Infinity : fit.lag;
   return { minute, cause: lag < fastestWater ? "probe-out" : "switched-off" };
 };

@@ -4,18 +4,28 @@ import type { Excursion } from "./excursions.ts";
 import type { Points } from "./grid.ts";
 import { levelAt } from "./level.ts";
 import type { Level } from "./level.ts";
+import { smoothedWithin } from "./smooth.ts";
 
 /** Nearer than this to the settled level is settled, degC, however quiet the hold is. */
 const settledWithin = 0.5;
+/** Reach of the smoothing that keeps noise from carrying readings over the band's edge, minutes. */
+const smoothing = 3;
 /** Shortest stay that can count as having arrived, minutes. */
 const shortestStay = 15;
 
 /**
- * Half-width of the band a hold moves in, degC: its own spread, with what the
- * extremes vary by from cycle to cycle, but no less than half a degree.
+ * Normal noise alone, averaged over three points, spreads the extremes of a
+ * block of about a hundred by this many of its standard deviations either way
+ * (2.5 / sqrt(3), expected extreme of a hundred normal values).
+ */
+const noiseReach = 1.44;
+
+/**
+ * Half-width of the band a hold has to be reached within, degC: half a degree
+ * beyond the hold's own ordinary movement, noise taken out.
  */
 export const settledHalfWidth = (level: Level): number =>
-  settledWithin + (level.high - level.low) / 2;
+  settledWithin + Math.max(0, (level.high - level.low) / 2 - noiseReach * level.noise);
 
 /**
  * Start of the hold, minutes: the first time the readings are within the
@@ -30,11 +40,12 @@ export const settledHalfWidth = (level: Level): number =>
  * @returns null when no stay qualifies
  */
 export const findHoldStart = (
-  points: Points,
+  raw: Points,
   level: Level,
   from: number,
   to: number,
 ): number | null => {
+  const points = smoothedWithin(raw, smoothing);
   const { minutes } = points;
   if (level.approach !== null) {
     const arrival = Math.max(

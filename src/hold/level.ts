@@ -3,6 +3,7 @@ import { marginalStandardErrorTruncation } from "../stats/truncation.ts";
 import { approachedLevel, missingAt } from "./approach.ts";
 import type { Approach } from "./approach.ts";
 import type { Points } from "./grid.ts";
+import { readingNoise } from "./noise.ts";
 import type { Stretch } from "./time-weights.ts";
 
 /**
@@ -18,6 +19,8 @@ export interface Level {
   /** Ordinary lowest and highest departure from the level, degC (low <= 0 <= high as a rule). */
   readonly low: number;
   readonly high: number;
+  /** Standard deviation of the points' noise, degC. */
+  readonly noise: number;
   /** How much those extremes vary from block to block, degC (robust standard deviation). */
   readonly variation: number;
 }
@@ -82,7 +85,7 @@ export const findLevel = (
   const slope = agreedSlope(blocksOf(points, picked, core, count, () => 0));
   const blocks = blocksOf(points, picked, core, count, (minute) => slope * minute);
   const intercept = median(blocks.map((block) => block.middle));
-  const line = { intercept, slope, approach: null };
+  const line = { intercept, slope, approach: null, noise: noiseOf(points, picked) };
   return { ...line, ...envelope(points, picked, core, (minute) => intercept + slope * minute) };
 };
 
@@ -97,6 +100,10 @@ const withoutTransient = (points: Points, picked: number[]): number[] => {
   return picked.slice(marginalStandardErrorTruncation(values, batch));
 };
 
+/** Few and far readings do not show their noise: what looks like it is the course between them. */
+const noiseOf = (points: Points, picked: readonly number[]): number =>
+  picked.length < 3 * blockPoints ? 0 : readingNoise(points.celsius);
+
 /** The same with an approach's curve in the line's place. */
 export const levelOfApproach = (
   points: Points,
@@ -108,7 +115,8 @@ export const levelOfApproach = (
     approachedLevel(approach, minute) - missingAt(approach, minute);
   const picked = pick(points, core, disturbed);
   const { slope, intercept } = approach;
-  return { intercept, slope, approach, ...envelope(points, picked, core, course) };
+  const noise = noiseOf(points, picked);
+  return { intercept, slope, approach, noise, ...envelope(points, picked, core, course) };
 };
 
 const pick = (points: Points, core: Stretch, disturbed: Uint8Array): number[] => {

@@ -1,4 +1,5 @@
 import { dequantised } from "./dequantise.ts";
+import { evenSeries } from "./even-grid.ts";
 import { findHeatingStart } from "./heating-start.ts";
 import { findHold } from "./find-hold.ts";
 import type { FoundHold } from "./find-hold.ts";
@@ -6,6 +7,7 @@ import type { Points } from "./grid.ts";
 import type { Phase } from "./hold.ts";
 import { settledHalfWidth } from "./hold-start.ts";
 import { levelAt } from "./level.ts";
+import { findSwing } from "./swing.ts";
 
 export interface FoundPhases {
   readonly phases: readonly Phase[];
@@ -14,20 +16,25 @@ export interface FoundPhases {
   readonly hold: FoundHold | null;
 }
 
-/** A log whose temperatures differ by less than this was never heated or cooled, degC. */
+/** A log whose temperatures differ by less than this was never heated or cooled much, degC. */
 const leastRise = 3;
-/** A level no warmer than this, with no rise before it, is a room, degC. */
+/** A level no warmer than this may be a room's, degC. */
 const warmestRoom = 28;
+/** A rise by this much within an hour is heating even at a room's temperatures, degC. */
+const heatingRise = 1.2;
+/** A swing of this height is a thermostat's even at a room's temperatures, degC. */
+const thermostatSwing = 0.2;
 /** The hold lies above this share of the way from the coldest to the warmest reading. */
 const floorShare = 0.4;
 
 /**
  * The phases of a water test, contiguous and in order.
  *
- * Without a rise of 3 degC or more a level is a hold only above 28 degC: a
- * flat log at 21 degC looks the same whether a water bath keeps it or the
- * appliance was never switched on, and saying "idle" is the answer that can be
- * checked (start the log before switching on).
+ * Below 28 degC a level is a hold only with a sign of heating: a rise of 3 degC,
+ * one of 1.2 degC within an hour, or a thermostat's regular swing. A flat log at
+ * 21 degC looks the same whether a water bath keeps it or the appliance was
+ * never switched on, and saying "idle" is the answer that can be checked (start
+ * the log before switching on). These figures are common sense, no source.
  */
 export const findPhases = (raw: Points, resolution: number): FoundPhases => {
   const points = { minutes: raw.minutes, celsius: dequantised(raw.celsius, resolution) };
@@ -36,7 +43,7 @@ export const findPhases = (raw: Points, resolution: number): FoundPhases => {
   const to = minutes[minutes.length - 1]!;
   const [coldest, warmest] = extremes(celsius);
   const structured = warmest - coldest >= leastRise;
-  if (!structured && warmest <= warmestRoom) {
+  if (!structured && warmest <= warmestRoom && !isHeated(points)) {
     return {
       phases: [{ kind: "idle", fromMinute: from, toMinute: to }],
       heatingStart: null,
@@ -46,6 +53,20 @@ export const findPhases = (raw: Points, resolution: number): FoundPhases => {
   const floor = structured ? coldest + floorShare * (warmest - coldest) : coldest;
   const hold = findHold(points, floor, coldest);
   return hold === null ? withoutHold(points, coldest, warmest) : withHold(points, hold);
+};
+
+const isHeated = (points: Points): boolean => {
+  const { minutes, celsius } = points;
+  let hourAgo = 0;
+  let lowest = 0;
+  for (let index = 0; index < minutes.length; index += 1) {
+    while (minutes[hourAgo]! < minutes[index]! - 60) hourAgo += 1;
+    lowest = Math.max(lowest, hourAgo);
+    if (celsius[index]! < celsius[lowest]!) lowest = index;
+    if (celsius[index]! - celsius[lowest]! >= heatingRise) return true;
+  }
+  const swing = findSwing(evenSeries(points));
+  return swing !== null && swing.peakToPeak >= thermostatSwing;
 };
 
 const extremes = (celsius: Float64Array): [number, number] => {
@@ -101,7 +122,15 @@ const withoutHold = (points: Points, coldest: number, warmest: number): FoundPha
   celsius.forEach((value, index) => {
     if (value > celsius[top]!) top = index;
   });
-  const flat = { slope: 0, intercept: warmest, approach: null, low: 0, high: 0, variation: 0 };
+  const flat = {
+    slope: 0,
+    intercept: warmest,
+    approach: null,
+    noise: 0,
+    low: 0,
+    high: 0,
+    variation: 0,
+  };
   const onset = top === 0 ? minutes[0]! : findHeatingStart(points, flat, top);
   const phases: Phase[] = [];
   if (onset > minutes[0]!) phases.push({ kind: "idle", fromMinute: minutes[0]!, toMinute: onset });
