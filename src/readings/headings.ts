@@ -86,8 +86,7 @@ const place = wordPattern(`
   valeur valor valore mesure measurement medida misura arvo mittaus mesures a b c d
 `);
 
-const isNumberedT = (words: string): boolean =>
-  /^(?:t|tc|th|ch|temp|k) ?\d*(?: [cf])?$/u.test(words);
+const isNumberedT = (words: string): boolean => /^(?:t|tc|temp) ?\d*(?: [cf])?$/u.test(words);
 const isIndexMark = (heading: string): boolean => /^#|#$/u.test(heading.trim());
 const unitWord = wordPattern("unit units einheit unite unidad unita yksikko enhet eenheid");
 /** A unit in brackets that is not one of temperature: "CH3 (V)". */

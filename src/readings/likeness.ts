@@ -27,18 +27,19 @@ const correlation = (pairs: readonly [number, number][]): number => {
 
 /** Half of the differences are within this, in the file's unit (common sense, no source). */
 const nearness = 8;
-const steadyNearness = 3;
+/** Humidity falls as the temperature rises; two thermometers go together. */
+const together = 0.5;
 
 /**
  * True when two columns run as two thermometers in one appliance do: near each
- * other and rising and falling together, or very near each other.
+ * other, rising and falling together.
  */
 export const runAlike = (a: ColumnFacts, b: ColumnFacts): boolean => {
   const pairs = pairsOf(a, b);
   if (pairs.length === 0) return false;
   const apart = pairs.map(([x, y]) => Math.abs(x - y)).toSorted((x, y) => x - y);
   const middle = apart[apart.length >> 1] ?? Number.NaN;
-  return middle <= steadyNearness || (middle <= nearness && correlation(pairs) > 0.5);
+  return middle <= nearness && correlation(pairs) > together;
 };
 
 /** True when `fahrenheit` shows the same readings as `celsius` in the other unit. */

@@ -29,11 +29,17 @@ export const createRecordReader = (
     relax_quotes: true,
     record_delimiter: "\n",
   };
+  // A line of nothing but tabs is blank to whoever sees it; one of semicolons is an empty row.
+  const mostBlank = delimiter === "\t" ? Number.POSITIVE_INFINITY : 1;
+  const isBlank = (cells: Cells): boolean =>
+    (cells[0] ?? "").trim() === "" &&
+    cells.length <= mostBlank &&
+    cells.every((cell) => cell.trim() === "");
   let line = 1;
   return (block) => {
     const quoted = block.includes('"');
     for (const cells of parse(block, options) as string[][]) {
-      if (cells.length > 1 || (cells[0] ?? "").trim() !== "") visit(cells, line);
+      if (!isBlank(cells)) visit(cells, line);
       line += quoted ? 1 + lineEnds(cells) : 1;
     }
   };
