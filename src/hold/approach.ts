@@ -42,6 +42,8 @@ const mostFitted = 240;
 /** A thermostat keeps its level; without one it follows the room through the night. */
 const kept: LevelPrior = { slope: 0.05, bend: 0.003 };
 const followsRoom: LevelPrior = { slope: 0.3, bend: 0.02 };
+/** Only a slow approach, minutes, can be an appliance without a thermostat; a quick one with a moving level is an overshoot. */
+const slowApproach = 45;
 /** Gain in log likelihood for which the freer picture is believed. */
 const leastGain = 6;
 /** Slow departures from the curve (room, swing): their size, degC, and how long one lasts, minutes. */
@@ -69,7 +71,8 @@ export const fitApproach = (
   const free = bestTrial(data, followsRoom);
   if (strict === null || free === null) return null;
   const gain = (strict.solution.cost - free.solution.cost) / (2 * data.scale);
-  const { constant, solution, atEnd } = gain > leastGain ? free : strict;
+  const follows = gain > leastGain && free.constant > slowApproach;
+  const { constant, solution, atEnd } = follows ? free : strict;
   if (atEnd) return null;
   return {
     from: stretch.from,

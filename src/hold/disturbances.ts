@@ -17,6 +17,8 @@ export interface Disturbance {
 
 /** Least depth below the ordinary lowest that counts, degC. */
 const leastDepth = 0.3;
+/** A coarse logger's single step down, in steps, is no fall. */
+const moreThanOneStep = 1.2;
 /** Excursions nearer to each other than this are one, minutes: dip and the overshoot after it. */
 const sameEvent = 20;
 /** Fewer points than this are a stray reading, not an event. */
@@ -30,11 +32,11 @@ const slowestSag = 0.35;
  * noise vary by, and a third of the swing, because one deep cycle of a coarse
  * thermostat is no disturbance.
  */
-const disturbanceDepth = (level: Level): number => {
+const disturbanceDepth = (level: Level, resolution: number): number => {
   const spread = level.high - level.low;
   // A disturbed block or two make the extremes vary; that must not hide the disturbance.
   const varied = Math.min(3 * level.variation, leastDepth + spread / 2);
-  return Math.max(leastDepth, varied, spread / 3);
+  return Math.max(leastDepth, varied, spread / 3, moreThanOneStep * resolution);
 };
 
 /**
@@ -53,7 +55,7 @@ export const findDisturbances = (
   to: number,
   room: number,
 ): Disturbance[] => {
-  const depth = disturbanceDepth(level);
+  const depth = disturbanceDepth(level, points.resolution);
   const found = findExcursions(points, level, level.low - depth, level.high + depth, from, to);
   const inner = joined(points, found).filter(
     (event) =>

@@ -1,4 +1,3 @@
-import type { Points } from "./grid.ts";
 import { usualStep } from "./time-weights.ts";
 
 /** The hold on an even grid: what autocorrelation, periodogram and cycle windows need. */
@@ -17,7 +16,10 @@ const mostCells = 2400;
  * by straight lines. The step is the usual one of the readings, but no less
  * than half a minute and a 2400th of the span. Linear time.
  */
-export const evenSeries = (readings: Points): EvenSeries => {
+export const evenSeries = (readings: {
+  readonly minutes: Float64Array;
+  readonly celsius: Float64Array;
+}): EvenSeries => {
   const { minutes, celsius } = readings;
   const start = minutes[0]!;
   const span = minutes[minutes.length - 1]! - start;

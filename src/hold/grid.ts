@@ -4,6 +4,8 @@ import { usualStep } from "./time-weights.ts";
 export interface Points {
   readonly minutes: Float64Array;
   readonly celsius: Float64Array;
+  /** Smallest step between readings, degC; 0 where unknown. */
+  readonly resolution: number;
 }
 
 /** Width of a cell, minutes: phases are wanted to a few minutes, thermostats cycle in 5 or more. */
@@ -17,17 +19,25 @@ const mostCells = 2200;
  * temperature of its cell; empty cells leave no point. Readings sparser than
  * the cells come back as they are.
  */
-export const workingPoints = (minutes: Float64Array, celsius: Float64Array): Points => {
+export const workingPoints = (
+  minutes: Float64Array,
+  celsius: Float64Array,
+  resolution: number,
+): Points => {
   const count = minutes.length;
-  if (count < 2) return { minutes, celsius };
+  if (count < 2) return { minutes, celsius, resolution };
   const start = minutes[0]!;
   const span = minutes[count - 1]! - start;
   const width = Math.max(finestCell, span / mostCells);
   const sparse = usualStep(minutes) > width * 0.75 && count <= 2 * mostCells;
-  return sparse ? { minutes, celsius } : cells(minutes, celsius, width);
+  return { ...(sparse ? { minutes, celsius } : cells(minutes, celsius, width)), resolution };
 };
 
-const cells = (minutes: Float64Array, celsius: Float64Array, width: number): Points => {
+const cells = (
+  minutes: Float64Array,
+  celsius: Float64Array,
+  width: number,
+): { minutes: Float64Array; celsius: Float64Array } => {
   const start = minutes[0]!;
   const size = Math.floor((minutes[minutes.length - 1]! - start) / width) + 1;
   const counts = new Float64Array(size);

@@ -30,8 +30,8 @@ export const settledHalfWidth = (level: Level): number =>
 /**
  * Start of the hold, minutes: the first time the readings are within the
  * hold's own spread of its settled level (drift carried back) and stay. An
- * arrival counts when the stay lasts at least as long as the excursion that
- * ends it: a sweep through the band on the way to an overshoot does not, and a
+ * arrival counts when the stay lasts at least half as long again as the
+ * excursion that ends it: a sweep through the band on the way to an overshoot does not, and a
  * lid lifted hours later does not send the start behind it. An overshoot no
  * larger than the ordinary swing is inside the band and so part of the hold.
  *
@@ -64,7 +64,7 @@ export const findHoldStart = (
   for (const excursion of outside) {
     const stay = excursion.first > arrival ? minutes[excursion.first]! - minutes[arrival]! : 0;
     const away = minutes[excursion.last]! - minutes[excursion.first]!;
-    if (stay >= Math.max(away, shortestStay)) break;
+    if (stay >= Math.max(1.5 * away, shortestStay)) break;
     arrival = excursion.last + 1;
     if (arrival > to) return null;
   }

@@ -27,8 +27,8 @@ export interface NightReadings {
 export const readNight = (series: NightReadings, options: HoldOptions): ProbeNight => {
   const { minutes, celsius, resolution } = series;
   if (minutes.length === 0) return nothing;
-  const points = workingPoints(minutes, celsius);
-  const { phases, heatingStart, hold } = findPhases(points, resolution);
+  const points = workingPoints(minutes, celsius, resolution);
+  const { phases, heatingStart, hold } = findPhases(points);
   const without = {
     ...nothing,
     phases,

@@ -36,8 +36,8 @@ const floorShare = 0.4;
  * never switched on, and saying "idle" is the answer that can be checked (start
  * the log before switching on). These figures are common sense, no source.
  */
-export const findPhases = (raw: Points, resolution: number): FoundPhases => {
-  const points = { minutes: raw.minutes, celsius: dequantised(raw.celsius, resolution) };
+export const findPhases = (raw: Points): FoundPhases => {
+  const points = { ...raw, celsius: dequantised(raw.celsius, raw.resolution) };
   const { minutes, celsius } = points;
   const from = minutes[0]!;
   const to = minutes[minutes.length - 1]!;

@@ -9,5 +9,5 @@ export const smoothedWithin = (points: Points, reach: number): Points => {
     while (minutes[first]! < minute - reach) sum -= celsius[first++]!;
     return sum / (last - first);
   });
-  return { minutes, celsius: smooth };
+  return { ...points, celsius: smooth };
 };
