@@ -14,8 +14,8 @@ export const timeAtTemperature = (
   most: number,
   leastWidth: number,
 ): readonly Bar[] => {
+  if (values.length === 0) return [];
   const { low, high } = stretchOf(values, []);
-  if (!(high >= low)) return [];
   const width = Math.max(roundStep(high - low || leastWidth, most), roundStep(leastWidth, 1));
   const first = Math.floor(low / width + 1e-9);
   const totals = new Float64Array(Math.floor(high / width + 1e-9) - first + 1);

@@ -15,8 +15,8 @@ import { leftAxis, rightAxis } from "./temperature-axes.ts";
 const plotHeight = 230;
 const mostBars = 60;
 const shape = {
-  wide: { line: 470, bars: 132, slots: 400, ticks: 8 },
-  narrow: { line: 188, bars: 56, slots: 150, ticks: 3 },
+  wide: { line: 440, bars: 128, slots: 400, ticks: 8 },
+  narrow: { line: 150, bars: 50, slots: 150, ticks: 3 },
 } as const;
 
 interface Frame {
@@ -76,7 +76,7 @@ const linePanel = (frame: Frame): Spec => {
           x: {
             ...quantity("hour"),
             scale: fixedScale(hours),
-            axis: { values, grid: false, labelExpr: "datum.label + ' h'" },
+            axis: { values, grid: false, labelExpr: "datum.value + ' h'" },
           },
           y: {
             ...quantity("value"),

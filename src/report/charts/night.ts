@@ -2,14 +2,15 @@
 import type { ProbeAnalysis } from "../../analysis.ts";
 import type { TemperatureUnit } from "../../quantity.ts";
 import type { Series } from "../../readings/series.ts";
-import { clockTime } from "../time-text.ts";
 import { backdropLayers, requirementsOf } from "./backdrop.ts";
 import { baseConfig, colour, toScale } from "./chart-theme.ts";
 import type { Size, Spec } from "./chart-theme.ts";
+import { hourAxis } from "./hour-axis.ts";
 import { gapMinutes, lineRows } from "./line-rows.ts";
 import { placePhaseLabels } from "./phase-labels.ts";
 import type { PhaseLabel } from "./phase-labels.ts";
-import { hourStep, multiples, stretchOf, widened } from "./scale-range.ts";
+import { phaseLayers, rowHeight } from "./phase-layers.ts";
+import { stretchOf, widened } from "./scale-range.ts";
 import type { Stretch } from "./scale-range.ts";
 import { fixedScale } from "./styled-marks.ts";
 import { leftAxis, rightAxis } from "./temperature-axes.ts";
@@ -66,23 +67,6 @@ const frameOf = (input: NightInput, size: Size): Frame => {
   };
 };
 
-const hourAxis = (frame: Frame): Spec => {
-  const { hours, size, startWallClock } = frame;
-  const values = multiples(hours, hourStep(hours.high, size.name === "wide" ? 12 : 5));
-  const labels = values.map((value) => {
-    const clock = clockTime(startWallClock, value * 60);
-    return clock === null ? [`${value} h`] : [`${value} h`, clock];
-  });
-  return {
-    values,
-    grid: false,
-    ticks: true,
-    tickColor: colour.rule,
-    tickSize: 5,
-    labelExpr: `${JSON.stringify(labels)}[indexof(${JSON.stringify(values)}, datum.value)]`,
-  };
-};
-
 /** Without a hold nothing is drawn along it. */
 const holdAlong = ({ probe }: Frame): Stretch => {
   const { hold } = probe.night;
@@ -99,32 +83,6 @@ const labelsOf = ({ probe, plotWidth, hours, size }: Frame): readonly PhaseLabel
     size.text,
   );
 
-const rowHeight = ({ text }: Size): number => text + 4;
-
-const pixels = (field: string): Spec => ({ field, type: "quantitative", scale: null, axis: null });
-
-const phaseLayers = ({ size }: Frame, labels: readonly PhaseLabel[]): readonly Spec[] => {
-  const rows = labels.map(({ text, x: at, from, row }) => ({
-    text,
-    at,
-    from,
-    below: -6 - row * rowHeight(size),
-    top: -7 - row * rowHeight(size) - size.text * 0.8,
-  }));
-  return [
-    {
-      data: { values: rows },
-      mark: { type: "rule", color: colour.muted, strokeWidth: 1, strokeDash: [2, 3], opacity: 0.7 },
-      encoding: { x: pixels("from"), y: pixels("top"), y2: { value: plotHeight } },
-    },
-    {
-      data: { values: rows },
-      mark: { type: "text", align: "left", baseline: "bottom", color: colour.ink },
-      encoding: { x: pixels("at"), y: pixels("below"), text: { field: "text" } },
-    },
-  ];
-};
-
 const lineLayer = (series: Series, slots: number, frame: Frame, mark: Spec): Spec => ({
   data: {
     values: lineRows(series.minutes, series.celsius, gapMinutes(series.minutes), slots, frame.unit),
@@ -140,7 +98,11 @@ const contextDashes: Readonly<Record<Series["role"], readonly number[]>> = {
 };
 
 const axes = (frame: Frame): Spec => ({
-  x: { ...x("hour"), scale: fixedScale(frame.hours), axis: hourAxis(frame) },
+  x: {
+    ...x("hour"),
+    scale: fixedScale(frame.hours),
+    axis: hourAxis(frame.hours, frame.startWallClock, frame.size),
+  },
   y: {
     ...x("value"),
     scale: fixedScale(frame.domain),
@@ -181,7 +143,7 @@ export const nightSpec = (input: NightInput, size: Size): Spec => {
     layer: [
       ...backdropLayers({ ...frame, panel: frame.hours, hold: holdAlong(frame) }),
       ...readingLayers(frame),
-      ...phaseLayers(frame, labels),
+      ...phaseLayers(labels, size, plotHeight),
       rightAxis(frame.unit, frame.domain, 8, frame.plotWidth, size),
     ],
   };

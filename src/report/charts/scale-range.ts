@@ -28,7 +28,7 @@ const hourSteps = [0.25, 0.5, 1, 2, 3, 4, 6, 12, 24, 48, 96, 168] as const;
 export const hourStep = (hours: number, most: number): number =>
   hourSteps.find((step) => hours / step <= most) ?? roundStep(hours, most);
 
-/** Lowest and highest of an array and of single values; no spreading of long arrays. */
+/** Lowest and highest of an array and of single values, 0 to 1 of nothing; no spreading of long arrays. */
 export const stretchOf = (values: ArrayLike<number>, others: readonly number[]): Stretch => {
   let low = Infinity;
   let high = -Infinity;
@@ -37,7 +37,8 @@ export const stretchOf = (values: ArrayLike<number>, others: readonly number[]):
     if (value < low) low = value;
     if (value > high) high = value;
   }
-  return { low: Math.min(low, ...others), high: Math.max(high, ...others) };
+  const all = { low: Math.min(low, ...others), high: Math.max(high, ...others) };
+  return all.low <= all.high ? all : { low: 0, high: 1 };
 };
 
 /** A little air on both sides. */

@@ -42,6 +42,8 @@ describe("the night", () => {
   it("fits a page and a phone", async () => {
     expect(widthOf(await draw(night(wide)))).toBeLessThanOrEqual(730);
     expect(widthOf(await draw(night(narrow)))).toBeLessThanOrEqual(352);
+    expect(widthOf(await draw(holdSpec(probe!, "degC", wide)!))).toBeLessThanOrEqual(740);
+    expect(widthOf(await draw(holdSpec(probe!, "degC", narrow)!))).toBeLessThanOrEqual(365);
   });
 
   it("draws where nothing held and nothing was asked", async () => {
