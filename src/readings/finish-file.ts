@@ -84,7 +84,7 @@ export const finishFile = (parts: ReadParts): Outcome<ReadingsFile> => {
   if (assembled.rowsUsed === 0) return nothingLeft(name, rows);
   if (assembled.rowsUsed < 2)
     return failed("too-few-readings", { file: name, found: assembled.rowsUsed });
-  const names = probeNames(plan.probes.map(({ heading }) => heading));
+  const names = probeNames(plan.probes);
   const series = makeSeries(parts, names, assembled);
   const { medianStep, gaps } = findGaps(assembled.minutes);
   const sinceStart = assembled.firstSecond - (found.seconds[0] ?? 0);

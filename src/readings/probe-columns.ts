@@ -1,4 +1,5 @@
 import type { ColumnFacts } from "./column-facts.ts";
+import { withoutUnit } from "./heading-unit.ts";
 import { isSameInFahrenheit } from "./likeness.ts";
 import type { TemperatureUnit } from "../quantity.ts";
 import { fullHeading } from "./sample.ts";
@@ -10,11 +11,19 @@ export interface ProbeColumn {
   readonly column: number;
   /** The heading as written, "" where there is none. */
   readonly heading: string;
+  /** The heading without its unit. */
+  readonly bareName: string;
   readonly unit: TemperatureUnit | null;
   readonly unitColumn: number | null;
   /** Step of the last decimal written in the sample, in the file's unit. */
   readonly printedStep: number;
 }
+
+const lettered = /[\s_-][a-f]$/iu;
+
+/** "Temp A", "Temp B", "Temp C": the letters count probes, C and F are no units there. */
+const lettersCount = (headings: readonly string[]): boolean =>
+  headings.some((heading) => /[\s_-][abde]$/iu.test(heading));
 
 /** The temperature columns with their units, a reading printed in both units taken once. */
 export const probeColumns = (
@@ -24,11 +33,15 @@ export const probeColumns = (
 ): ProbeColumn[] => {
   const { layout, rows, columnCount } = sample;
   const units = findUnitColumns(rows, columnCount);
+  const areCounted = lettersCount(columns.map((column) => layout.headings?.[column] ?? ""));
   const probes = columns.map((column) => {
     const own = facts[column]!;
-    const written = writtenUnit(own, fullHeading(layout, column), units, rows);
     const heading = layout.headings?.[column] ?? "";
-    return { column, heading, ...written, printedStep: 10 ** -own.decimals };
+    const isCounted = lettered.test(heading) && areCounted;
+    const saying = isCounted ? (layout.units[column] ?? "") : fullHeading(layout, column);
+    const written = writtenUnit(own, saying, units, rows);
+    const bareName = isCounted ? heading : withoutUnit(heading);
+    return { column, heading, bareName, ...written, printedStep: 10 ** -own.decimals };
   });
   return settleUnits(withoutTwins(probes, facts), sample);
 };

@@ -1,4 +1,3 @@
-import { withoutUnit } from "./heading-unit.ts";
 import { headingWords } from "./headings.ts";
 import type { ReadingOptions } from "./readings-file.ts";
 import type { ProbeRole } from "./series.ts";
@@ -16,10 +15,12 @@ export const guessRole = (name: string): ProbeRole => {
 };
 
 /** Names of the probes: their headings without units, "probe 1" where there is none, no two alike. */
-export const probeNames = (headings: readonly string[]): string[] => {
+export const probeNames = (
+  columns: readonly { readonly heading: string; readonly bareName: string }[],
+): string[] => {
   const taken = new Set<string>();
-  return headings.map((heading, at) => {
-    const bare = withoutUnit(heading).replaceAll(/\s+/gu, " ");
+  return columns.map(({ heading, bareName }, at) => {
+    const bare = bareName.replaceAll(/\s+/gu, " ");
     const base = bare !== "" ? bare : heading === "" ? `probe ${at + 1}` : "temperature";
     let name = base;
     for (let next = 2; taken.has(name); next += 1) name = `${base} ${next}`;

@@ -54,6 +54,16 @@ export const listed = (names: readonly string[]): string => {
 export const noTemperature = (name: string, line: number, names: readonly string[]) =>
   failed("no-temperature-column", { file: name, line, columns: listed(names) });
 
+const isHeading = ({ cells }: SampleRecord): boolean =>
+  cells.some((cell) => headingKind(cell) === "temperature") &&
+  cells.some((cell) => /^(?:time|date)$/u.test(headingKind(cell)));
+
+/** A heading without rows below is a file without readings; anything else has no temperatures. */
+const noRows = (name: string, records: readonly SampleRecord[]) => {
+  if (records.some(isHeading)) return failed("too-few-readings", { file: name, found: 0 });
+  return noTemperature(name, records[0]?.line ?? 1, records[0]?.cells ?? []);
+};
+
 /** Reads layout and rows of the sample; a numeral cut by its own decimal comma is joined or asked about. */
 export const takeSample = (
   name: string,
@@ -63,10 +73,7 @@ export const takeSample = (
   const delimiter = findDelimiter(text) ?? ",";
   const records = sampleRecords(text, delimiter);
   const layout = findLayout(records);
-  if (layout === null) {
-    const first = records[0];
-    return noTemperature(name, first?.line ?? 1, first?.cells ?? []);
-  }
+  if (layout === null) return noRows(name, records);
   const written = records.slice(layout.firstRow);
   const split = findSplitDecimals(spreadRows(written), layout.headings, delimiter);
   const firstLine = layout.headerLine ?? written[0]?.line ?? 1;

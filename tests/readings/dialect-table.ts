@@ -572,4 +572,10 @@ export const dialectTable: readonly DialectCase[] = [
     minutes: halfHours,
     celsius: { "1": three, "2": [20.5, 40.9, 40.8] },
   },
+  {
+    title: "letters that count probes are no units",
+    file: lines("time,Temp E,Temp F", "22:00,21.5,20.5", "22:30,41.2,40.9", "23:00,41.0,40.8"),
+    minutes: halfHours,
+    celsius: { "Temp E": three, "Temp F": [20.5, 40.9, 40.8] },
+  },
 ];

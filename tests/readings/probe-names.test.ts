@@ -3,12 +3,13 @@ import { guessRole, probeNames, roleOf } from "../../src/readings/probe-names.ts
 
 describe("probeNames", () => {
   it("drops units, numbers what is empty, and tells twins apart", () => {
-    expect(probeNames(["Jar (°C)", "", "Jar °C", "°C"])).toEqual([
-      "Jar",
-      "probe 2",
-      "Jar 2",
-      "temperature",
-    ]);
+    const columns = [
+      { heading: "Jar (°C)", bareName: "Jar" },
+      { heading: "", bareName: "" },
+      { heading: "Jar °C", bareName: "Jar" },
+      { heading: "°C", bareName: "" },
+    ];
+    expect(probeNames(columns)).toEqual(["Jar", "probe 2", "Jar 2", "temperature"]);
   });
 });
 

@@ -5,6 +5,7 @@ import { codeOf } from "../../src/readings/reason-codes.ts";
 const column = {
   column: 1,
   heading: "T",
+  bareName: "T",
   unit: "degC",
   unitColumn: null,
   printedStep: 0.1,

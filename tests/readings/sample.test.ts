@@ -23,6 +23,12 @@ describe("takeSample", () => {
       value: { columnCount: 2, rows: [{ cells: ["22:00", "21,5"] }, {}] },
     });
   });
+  it("knows a heading without rows", () => {
+    expect(taken("time,temp\n")).toMatchObject({
+      ok: false,
+      problem: { code: "too-few-readings" },
+    });
+  });
   it("finds no rows in prose", () => {
     expect(taken("Dear friend\nhow are you\n")).toMatchObject({
       ok: false,
