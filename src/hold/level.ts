@@ -79,10 +79,11 @@ export const findLevel = (
 ): Level | null => {
   const all = pick(points, stretch, disturbed);
   if (all.length < 3) return null;
-  const picked = withoutTransient(points, all);
+  const trend = agreedSlope(blocksOf(points, all, stretch, blockCount(stretch, all.length), flat));
+  const picked = withoutTransient(points, all, trend);
   const core = { from: points.minutes[picked[0]!]!, to: stretch.to };
   const count = blockCount(core, picked.length);
-  const slope = agreedSlope(blocksOf(points, picked, core, count, () => 0));
+  const slope = agreedSlope(blocksOf(points, picked, core, count, flat)) || trend;
   const blocks = blocksOf(points, picked, core, count, (minute) => slope * minute);
   const intercept = median(blocks.map((block) => block.middle));
   const line = { intercept, slope, approach: null, noise: noiseOf(points, picked) };
@@ -92,11 +93,14 @@ export const findLevel = (
 /** Fewest points for which looking for a transient makes sense. */
 const transientPoints = 24;
 
-/** The points without an initial transient, found by the marginal standard error rule (White 1997). */
-const withoutTransient = (points: Points, picked: number[]): number[] => {
+/**
+ * The points without an initial transient, found by the marginal standard
+ * error rule (White 1997) with the trend taken out, which it would cut as well.
+ */
+const withoutTransient = (points: Points, picked: number[], trend: number): number[] => {
   if (picked.length < transientPoints) return picked;
   const batch = Math.max(1, Math.min(5, Math.floor(picked.length / transientPoints)));
-  const values = picked.map((index) => points.celsius[index]!);
+  const values = picked.map((index) => points.celsius[index]! - trend * points.minutes[index]!);
   return picked.slice(marginalStandardErrorTruncation(values, batch));
 };
 
@@ -139,6 +143,7 @@ const blockCount = (core: Stretch, points: number): number =>
   );
 
 type Course = (minute: number) => number;
+const flat: Course = () => 0;
 
 /** Medians and extremes per block, of the points less a course. */
 const blocksOf = (

@@ -1,5 +1,5 @@
 import { autocorrelations } from "../stats/autocorrelation.ts";
-import { median, medianAbsoluteDeviation } from "../stats/median.ts";
+import { median, medianAbsoluteDeviation, scaledMad } from "../stats/median.ts";
 import { strongestPeriod } from "../stats/periodogram.ts";
 import { runningMean } from "./even-grid.ts";
 import type { EvenSeries } from "./even-grid.ts";
@@ -39,14 +39,22 @@ export const findSwing = (series: EvenSeries): Swing | null => {
   const longest = Math.min(longestPeriod, span / fewestCycles);
   const shortest = Math.max(shortestPeriod, 2.5 * step);
   if (!(longest > shortest)) return null;
-  const found = strongestPeriod(times, quick, { shortest, longest });
+  const found = strongestPeriod(times, clipped(quick), { shortest, longest });
   if (found === null || !(found.falseAlarmProbability < falseAlarm)) return null;
   return describedSwing(quick, found.period, step);
 };
 
+/** What lies this many robust standard deviations off is no part of a swing: a dip nobody marked. */
+const farOut = 3;
+
+const clipped = (values: Float64Array): Float64Array => {
+  const limit = farOut * scaledMad * medianAbsoluteDeviation(values);
+  return values.map((value) => Math.max(-limit, Math.min(limit, value)));
+};
+
 const describedSwing = (quick: Float64Array, period: number, step: number): Swing | null => {
   const cells = period / step;
-  if (!repeats(runningMean(quick, cells / 8), cells)) return null;
+  if (!repeats(runningMean(clipped(quick), cells / 8), cells)) return null;
   const heights = cycleHeights(runningMean(quick, cells / 16), cells);
   if (heights.length < fewestCycles) return null;
   const peakToPeak = median(heights);
