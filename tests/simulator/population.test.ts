@@ -58,6 +58,13 @@ describe("sampleCase", () => {
     }
   });
 
+  it("leaves the probe in its place where readings are by hand", () => {
+    const byHand = cases.filter(({ log }) => log.intervalSeconds === null);
+    expect(byHand.length).toBeGreaterThan(0);
+    for (const { truth } of byHand)
+      expect(truth.phases.map(({ cause }) => cause)).not.toContain("probe-out");
+  });
+
   it("takes another structure when asked", () => {
     const one = sampleCase(42, { structure: "lumped" });
     const other = sampleCase(42, { structure: "layered" });

@@ -1,53 +1,13 @@
 /** One case from its seed to its score: simulated, written in a random dialect, analysed. */
 import { createHash } from "node:crypto";
-import { execFile } from "node:child_process";
-import { mkdtemp, rm, writeFile } from "node:fs/promises";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import { analyse, type Analysis } from "../../src/analysis.ts";
 import type { Structure } from "./appliance.ts";
-import {
-  dialectFits,
-  dialectOptions,
-  probeOptions,
-  sampleDialect,
-  writeDialect,
-} from "./dialect.ts";
-import type { Dialect, Table } from "./dialect-types.ts";
-import { sampleCase, type SimulatedCase } from "./population.ts";
+import type { Table } from "./dialect-types.ts";
+import { programAnswer } from "./program-answer.ts";
 import { readBack } from "./read-back.ts";
 import { requestOf } from "./score-request.ts";
 import type { Answer, CaseScore, ReadingFault } from "./score-types.ts";
-
-export interface WrittenCase {
-  readonly simulated: SimulatedCase;
-  readonly table: Table;
-  readonly dialect: Dialect;
-  readonly bytes: Uint8Array;
-  readonly dialectOptions: readonly string[];
-  /** Everything after `check FILE`. */
-  readonly options: readonly string[];
-}
-
-/** The case in the first of its dialects that can hold it. */
-export function writtenCase(seed: number, structure: Structure | undefined): WrittenCase {
-  const simulated = sampleCase(seed, structure === undefined ? {} : { structure });
-  const { log, startWallClock } = simulated;
-  const food = { role: "food" as const, celsius: log.celsius };
-  const table: Table = {
-    seconds: log.seconds,
-    startWallClock,
-    resolution: log.resolution,
-    columns: log.second === null ? [food] : [food, log.second],
-  };
-  let dialect = sampleDialect(seed * 1000);
-  for (let next = 1; !dialectFits(table, dialect); next += 1)
-    dialect = sampleDialect(seed * 1000 + next);
-  const open = dialectOptions(table, dialect);
-  const options = [...simulated.commandOptions, ...probeOptions(table, dialect), ...open];
-  const bytes = writeDialect(table, dialect);
-  return { simulated, table, dialect, bytes, dialectOptions: open, options };
-}
+import { writtenCase, type WrittenCase } from "./written-case.ts";
 
 export async function scoreCase(
   seed: number,
@@ -128,55 +88,4 @@ function fromAnalysis(analysis: Analysis, table: Table): Analysed {
     probability: verdict.probability,
   };
   return { fault: readBack(table, raw), answer };
-}
-
-/** What `check --json` prints, as far as it is looked at here. */
-interface Printed {
-  readonly probes: readonly {
-    readonly role: string;
-    readonly phases: readonly {
-      readonly kind: string;
-      readonly fromMinute: number;
-      readonly toMinute: number;
-    }[];
-    readonly hold: { readonly band: Answer["band"] } | null;
-    readonly verdicts: readonly Pick<Answer, "verdict" | "probability">[];
-  }[];
-}
-
-async function programAnswer({
-  bytes,
-  options,
-}: WrittenCase): Promise<NonNullable<CaseScore["program"]>> {
-  const folder = await mkdtemp(join(tmpdir(), "holdband-case-"));
-  try {
-    const file = join(folder, "night.csv");
-    await writeFile(file, bytes);
-    return await new Promise((resolve) => {
-      const line = ["dist/holdband.js", "check", file, "--json", ...options];
-      execFile(process.execPath, line, { maxBuffer: 1e9 }, (error, out, message) =>
-        resolve(
-          error === null
-            ? { answer: fromPrinted(JSON.parse(out) as Printed), message: "" }
-            : { answer: null, message: message || out.slice(0, 400) },
-        ),
-      );
-    });
-  } finally {
-    await rm(folder, { recursive: true });
-  }
-}
-
-function fromPrinted({ probes }: Printed): Answer | null {
-  const probe = probes.find(({ role }) => role === "food");
-  const verdict = probe?.verdicts[0];
-  if (probe === undefined || verdict === undefined) return null;
-  const holds = probe.phases.filter(({ kind }) => kind === "hold");
-  return {
-    startMinute: holds[0]?.fromMinute ?? null,
-    endMinute: holds.at(-1)?.toMinute ?? null,
-    band: probe.hold?.band ?? null,
-    verdict: verdict.verdict,
-    probability: verdict.probability,
-  };
 }

@@ -16,10 +16,11 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import type { Structure } from "./appliance.ts";
-import { scoreCase, writtenCase } from "./score-case.ts";
+import { scoreCase } from "./score-case.ts";
 import { summarise } from "./score-summary.ts";
 import { failureText, summaryText } from "./score-text.ts";
 import type { CaseScore } from "./score-types.ts";
+import { writtenCase } from "./written-case.ts";
 
 const { values } = parseArgs({
   options: {
