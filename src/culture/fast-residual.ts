@@ -41,12 +41,23 @@ export const fastResidual = (
     return fewResiduals(residuals.length, spread, resolution, probabilities);
   }
   const shrink = noiseShrink(spread, hold, resolution, residuals.length);
-  const quantiles = weightedQuantiles(residuals, readings.weights, [...probabilities, 0.999]);
+  const quantiles = weightedQuantiles(residuals, readings.weights, probabilities);
   return {
-    values: Float64Array.from(quantiles.slice(0, count), (value) => shrink * value),
-    top: shrink * quantiles[count]!,
+    values: Float64Array.from(quantiles, (value) => shrink * value),
+    top: shrink * highestOfThree(residuals),
     degreesOfFreedom: Infinity,
   };
+};
+
+/** Highest median of three neighbours: a top that lasts, not a lone glitch. */
+const highestOfThree = (values: Float64Array): number => {
+  let highest = -Infinity;
+  for (let i = 1; i + 1 < values.length; i += 1) {
+    const [a, b, c] = [values[i - 1]!, values[i]!, values[i + 1]!];
+    const middle = Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
+    if (middle > highest) highest = middle;
+  }
+  return highest;
 };
 
 const noiseShrink = (spread: number, hold: Hold, resolution: number, count: number): number => {

@@ -39,7 +39,9 @@ export const decide = (requirement: Requirement, evidence: VerdictEvidence): Ver
   const found = requirementProbability(plays, offset);
   const fell = fellAway(evidence.night, hold, requirement.hours);
   const met = fell ? endedByPerson * found.met : found.met;
-  const verdict = guardedWord(met, hold, evidence.confidence);
+  const verdict = fell
+    ? fallenWord(found.met, evidence.confidence)
+    : guardedWord(met, hold, evidence.confidence);
   const uncertainty = uncertaintyBudget(evidence, hold, scenarios.unseenUncertainty);
   const inside = dwell(holdReadings, requirement.low, requirement.high);
   return {
@@ -89,6 +91,10 @@ const tooLittle = (hold: Hold): boolean => hold.hours < leastHours || hold.readi
 
 const word = (probability: number, confidence: number): VerdictWord =>
   probability >= confidence ? "holds" : probability <= 1 - confidence ? "misses" : "unproven";
+
+/** A hold that fell away is no proof of holding; it misses only where it would have missed anyway. */
+const fallenWord = (probability: number, confidence: number): VerdictWord =>
+  word(probability, confidence) === "misses" ? "misses" : "unproven";
 
 const guardedWord = (probability: number, hold: Hold, confidence: number): VerdictWord => {
   const plain = word(probability, confidence);

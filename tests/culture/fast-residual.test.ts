@@ -38,9 +38,17 @@ describe("fastResidual", () => {
     });
   });
 
+  it("does not take a lone glitch for the top", () => {
+    const residuals = Float64Array.from({ length: 400 }, (_, i) =>
+      i === 200 ? 5 : Math.sin((2 * Math.PI * i) / 40),
+    );
+    expect(fastResidual(residuals, evenly(400), holdOf(0), 0.01, 16).top).toBeCloseTo(1, 1);
+  });
+
   it("takes the logger's noise out of the spread", () => {
     const residuals = Float64Array.from({ length: 2000 }, (_, i) => (i % 2 === 0 ? 0.1 : -0.1));
-    expect(fastResidual(residuals, evenly(2000), holdOf(0.1), 0.1, 16).top).toBeCloseTo(0, 6);
+    const { values } = fastResidual(residuals, evenly(2000), holdOf(0.1), 0.1, 16);
+    expect(values.at(-1)).toBeCloseTo(0, 6);
   });
 
   it("takes the spread of a handful of readings about a line with n - 2 degrees of freedom", () => {
