@@ -40,7 +40,6 @@ export const colour = {
   band: "var(--band)",
   guard: "var(--guard)",
   limit: "var(--limit)",
-  quiet: "var(--quiet)",
 } as const;
 
 export const baseConfig = (size: Size): Spec => ({

@@ -15,7 +15,7 @@ import { leftAxis, rightAxis } from "./temperature-axes.ts";
 const plotHeight = 230;
 const mostBars = 60;
 const shape = {
-  wide: { line: 440, bars: 128, slots: 400, ticks: 8 },
+  wide: { line: 440, bars: 128, slots: 420, ticks: 8 },
   narrow: { line: 150, bars: 50, slots: 150, ticks: 3 },
 } as const;
 

@@ -33,7 +33,8 @@ interface Frame extends NightInput {
 const plotHeight = 300;
 /** Room for the labels around the plot, px: vega without a font at hand would guess too much. */
 const space = { left: 54, right: 58, bottom: 46 } as const;
-const slotsFor = { wide: 750, narrow: 340 } as const;
+/** About one slot for each px of the plot: finer would not be seen, and costs time to draw. */
+const slotsFor = { wide: 600, narrow: 240 } as const;
 const contextSlots = 150;
 /** With so few readings each is shown as a point as well. */
 const fewReadings = 60;

@@ -8,6 +8,7 @@ import { quotedProbeName } from "../wording/answers.ts";
 import { provenanceNames, sourceExplanations, sourceNames } from "../wording/names.ts";
 import type { Writing } from "../writing.ts";
 import { figure } from "./figure.ts";
+import { answersFor } from "./probe-page.ts";
 
 const rowsOf = (probe: ProbeAnalysis, writing: Writing): readonly Markup[] =>
   bySize(probe.uncertainty).map(
@@ -30,6 +31,7 @@ const budget = async (
   id: string,
 ): Promise<Markup> => {
   const name = quotedProbeName(probe.series, probe.file, analysis.files.length > 1);
+  const only = analysis.probes.filter((other) => answersFor(analysis, other)).length === 1;
   const drawing = await figure({
     id,
     title: `Uncertainty budget, probe ${probe.series.name}`,
@@ -39,7 +41,7 @@ const budget = async (
     caption:
       "Standard uncertainties. Solid bars were measured, pale ones are as you said, dashed ones are assumed. They add as squares, so the longest bar counts most.",
   });
-  return markup`${analysis.probes.length === 1 ? null : markup`<h3>${name}</h3>`}
+  return markup`${only ? null : markup`<h3>${name}</h3>`}
 ${drawing}
 <table class="pairs"><caption>What each doubt is</caption><tbody>
 ${rowsOf(probe, writing)}</tbody></table>`;
@@ -51,7 +53,7 @@ export const doubtSection = async (
 ): Promise<Markup | null> => {
   const parts = await Promise.all(
     analysis.probes.flatMap((probe, at) =>
-      probe.uncertainty.length === 0 || probe.series.role === "room"
+      probe.uncertainty.length === 0 || !answersFor(analysis, probe)
         ? []
         : [budget(probe, analysis, writing, `doubt-${at + 1}`)],
     ),

@@ -11,13 +11,14 @@ import { dwellBlock } from "./dwell.ts";
 import { figure } from "./figure.ts";
 import { nightFigure } from "./night-chart.ts";
 import { pairsTable } from "./pairs-table.ts";
-import { startOf } from "./probe-page.ts";
+import { answersFor, startOf } from "./probe-page.ts";
 import type { ProbePage } from "./probe-page.ts";
 
 const holdFigure = async (page: ProbePage): Promise<Markup | null> => {
   const { probe, analysis, writing, id } = page;
   const { hold } = probe.night;
-  if (hold === null || probe.night.holdReadings === null) return null;
+  if (hold === null || probe.night.holdReadings === null || !answersFor(analysis, probe))
+    return null;
   const drawing = await figure({
     id: `${id}-hold`,
     title: `The hold close up, probe ${probe.series.name}`,

@@ -14,6 +14,10 @@ export interface ProbePage {
   readonly id: string;
 }
 
+/** Whether a probe is what the answers are about: it has one, or no probe has. */
+export const answersFor = (analysis: Analysis, probe: ProbeAnalysis): boolean =>
+  probe.verdicts.length > 0 || analysis.probes.every(({ verdicts }) => verdicts.length === 0);
+
 /** The clock time of the first reading. */
 export const startOf = ({ analysis, probe }: ProbePage): number | null =>
   analysis.files[probe.fileIndex]?.readings.startWallClock ?? null;

@@ -1,0 +1,30 @@
+import { expect, it } from "vitest";
+import { answersSection } from "../../../src/report/sections/answers.ts";
+import { markupWriting } from "../../../src/report/writing.ts";
+import { visibleText } from "../drawing.ts";
+import { analysisOf, missesNight, probe, severalProbes } from "../sample-analysis.ts";
+
+const writing = markupWriting("degC");
+
+it("gives each probe and requirement its mark, chance, sentence and next step, in order", () => {
+  const { html } = answersSection(severalProbes(), writing);
+  const marks = [...html.matchAll(/class="answer (\w+)"/g)].map(([, word]) => word);
+  expect(marks).toEqual(["holds", "misses", "unproven"]);
+  const text = visibleText(html);
+  expect(text).toContain("Holds 97 % likely to hold");
+  expect(text).toContain("“box” in warming box, second shelf.csv, in the food’s place");
+  expect(text.match(/What to do/g)!.length).toBe(3);
+});
+
+it("lists the reasons, and counts a chance below one per cent as that", () => {
+  const text = visibleText(answersSection(missesNight(), writing).html);
+  expect(text).toContain("Misses &lt; 1 % likely to hold");
+  expect(text).toContain("The food sat above 43 °C (109.4 °F) for more than 99 % of the hold.");
+});
+
+it("says so when nothing was asked", () => {
+  const shape = { level: 40, swing: 0, periodMinutes: 9, perHour: 0, stepSeconds: 600, hours: 5 };
+  expect(visibleText(answersSection(analysisOf([probe({ shape })]), writing).html)).toContain(
+    "No verdict was asked for",
+  );
+});
