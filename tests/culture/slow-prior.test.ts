@@ -1,0 +1,29 @@
+import { describe, expect, it } from "vitest";
+import { slowPrior, type SlowEvidence } from "../../src/culture/slow-prior.ts";
+
+const evidence: SlowEvidence = { cycling: false, roomRange: null, testedHours: 9 };
+const meanDaily = (more: Partial<SlowEvidence>) =>
+  slowPrior({ ...evidence, ...more }).reduce(
+    (sum, { strengths, weight }) => sum + weight * strengths.daily,
+    0,
+  );
+
+describe("slowPrior", () => {
+  it("is a distribution", () => {
+    for (const cycling of [true, false]) {
+      const total = slowPrior({ ...evidence, cycling }).reduce(
+        (sum, { weight }) => sum + weight,
+        0,
+      );
+      expect(total).toBeCloseTo(1, 12);
+    }
+  });
+
+  it("expects less of the room where something switches by temperature", () => {
+    expect(meanDaily({ cycling: true })).toBeLessThan(meanDaily({ cycling: false }) / 1.5);
+  });
+
+  it("scales with the room's stated range", () => {
+    expect(meanDaily({ roomRange: 8 })).toBeCloseTo(8 * meanDaily({ roomRange: 1 }), 9);
+  });
+});
