@@ -1,18 +1,18 @@
-import { settleUnits } from "./file-units.ts";
-import { finishFile } from "./finish-file.ts";
+import { settleUnits } from "./columns/file-units.ts";
+import { finishFile } from "./rows/finish-file.ts";
 import { notice } from "../notice.ts";
-import { makePlan } from "./plan.ts";
-import type { Plan } from "./plan.ts";
+import { makePlan } from "./columns/plan.ts";
+import type { Plan } from "./columns/plan.ts";
 import { done, failed } from "../problem.ts";
 import type { Outcome } from "../problem.ts";
-import { openText } from "./read-ahead.ts";
-import type { OpenedText } from "./read-ahead.ts";
+import { openText } from "./text/read-ahead.ts";
+import type { OpenedText } from "./text/read-ahead.ts";
 import type { ByteSource, ReadingOptions, ReadingsFile } from "./readings-file.ts";
-import { createRecordReader } from "./records.ts";
-import { createRecordSplitter } from "./record-splitter.ts";
-import { createRowReader } from "./row-reader.ts";
-import type { ReadRows } from "./row-reader.ts";
-import type { FoundTimes } from "./time-types.ts";
+import { createRecordReader } from "./text/records.ts";
+import { createRecordSplitter } from "./text/record-splitter.ts";
+import { createRowReader } from "./rows/row-reader.ts";
+import type { ReadRows } from "./rows/row-reader.ts";
+import type { FoundTimes } from "./times/time-types.ts";
 
 /** Streams all rows of a text through the plan. */
 const readRows = async (text: OpenedText, plan: Plan): Promise<ReadRows> => {
