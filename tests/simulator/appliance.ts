@@ -1,20 +1,9 @@
 /** Draws one appliance with what stands in it, from physical sizes. */
-import type { Control } from "./control.ts";
+import type { ApplianceKind, Structure } from "./appliance-kinds.ts";
+import { sampleControl, type Body } from "./control-sample.ts";
 import type { Random } from "./random.ts";
 import type { Appliance } from "./run.ts";
 import { waterCapacityPerLitre, type Link, type Network } from "./thermal.ts";
-
-export const applianceKinds = [
-  "cooker",
-  "plain bath",
-  "circulating bath",
-  "warming box",
-  "unthermostatted",
-] as const;
-export type ApplianceKind = (typeof applianceKinds)[number];
-
-/** "lumped": jars of one body, thermostats of every kind; "layered": jars of two bodies, sensor in the water or air. */
-export type Structure = "lumped" | "layered";
 
 export interface SampledAppliance {
   readonly kind: ApplianceKind;
@@ -23,20 +12,6 @@ export interface SampledAppliance {
   /** What the dial aims at, degC; the dial's error is already in the control. */
   readonly target: number;
   readonly appliance: Appliance;
-}
-
-/** Everything the control is drawn from: heat lost at the target and how fast things follow. */
-interface Body {
-  readonly target: number;
-  readonly room: number;
-  readonly heated: number;
-  readonly bath: number;
-  /** W/K, all ways out with the lid on. */
-  readonly loss: number;
-  /** J/K that the thermostat's cycle heats: all of it in water, air and walls only in a box. */
-  readonly capacity: number;
-  /** J/K of all bodies. */
-  readonly wholeCapacity: number;
 }
 
 export function sampleAppliance(
@@ -152,47 +127,4 @@ function sampleJar(random: Random, plan: NetworkPlan, bathLitres: number): Jar {
     ],
     losses: [outward, outward * 0.5],
   };
-}
-
-/** Control with the error of the dial in its setpoint. */
-function sampleControl(
-  random: Random,
-  kind: ApplianceKind,
-  body: Body,
-  sensorIsHeated: boolean,
-): Control {
-  const setpoint = body.target + random.normal(0, 1);
-  const lost = body.loss * (body.target - body.room);
-  if (kind === "unthermostatted")
-    return { kind: "constant", power: lost * random.uniform(0.9, 1.15) };
-  const power = Math.max(lost / random.logUniform(0.05, 0.5), (body.wholeCapacity * 4) / 3600);
-  const isProportional =
-    kind === "circulating bath" || (kind === "warming box" && random.chance(0.25));
-  if (isProportional) return proportional(random, setpoint, power);
-  return {
-    kind: "hysteresis",
-    setpoint,
-    power,
-    width: sensorIsHeated ? random.logUniform(0.6, 8) : bathWidth(random, body, power, lost),
-  };
-}
-
-const proportional = (random: Random, setpoint: number, power: number): Control => ({
-  kind: "proportional-integral",
-  setpoint,
-  power,
-  band: random.uniform(1, 6),
-  integralSeconds: random.logUniform(600, 5400),
-  integralLimit: random.chance(0.3) ? random.uniform(1, 1.5) : random.uniform(0.6, 1),
-  noise: random.uniform(0, 0.05),
-});
-
-/** A width whose cycle, C width / lost / (1 - duty), lasts 5 to 90 min and swings the bath by 0.1 to 2.5 degC either way. */
-function bathWidth(random: Random, body: Body, power: number, lost: number): number {
-  const secondsPerDegree = body.capacity / lost / Math.max(0.1, 1 - lost / power);
-  const narrowest = Math.max(0.2, 300 / secondsPerDegree);
-  const widest = Math.max(narrowest * 1.01, Math.min(5, 5400 / secondsPerDegree));
-  return random.chance(0.5)
-    ? random.logUniform(narrowest, widest)
-    : random.uniform(narrowest, widest);
 }

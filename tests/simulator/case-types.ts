@@ -1,5 +1,5 @@
 /** One simulated water test as the person has it, with its truth. */
-import type { ApplianceKind, Structure } from "./appliance.ts";
+import type { ApplianceKind, Structure } from "./appliance-kinds.ts";
 import type { CaseTruth } from "./case-truth.ts";
 import type { SimulatedRequirement } from "./requirement.ts";
 

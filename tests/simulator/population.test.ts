@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { sampleCase } from "./population.ts";
-import { applianceKinds } from "./appliance.ts";
+import { applianceKinds } from "./appliance-kinds.ts";
 
 const cases = Array.from({ length: 120 }, (_, seed) => sampleCase(seed + 5000));
 const share = (met: (item: (typeof cases)[number]) => boolean): number =>

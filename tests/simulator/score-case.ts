@@ -1,7 +1,7 @@
 /** One case from its seed to its score: simulated, written in a random dialect, analysed. */
 import { createHash } from "node:crypto";
 import { analyse, type Analysis } from "../../src/analysis.ts";
-import type { Structure } from "./appliance.ts";
+import type { Structure } from "./appliance-kinds.ts";
 import type { Table } from "./dialect-types.ts";
 import { programAnswer } from "./program-answer.ts";
 import { readBack } from "./read-back.ts";

@@ -1,5 +1,5 @@
 /** How one simulated case fared: plain data, so that it travels between processes and into files. */
-import type { ApplianceKind, Structure } from "./appliance.ts";
+import type { ApplianceKind, Structure } from "./appliance-kinds.ts";
 
 export const startDefinitions = [
   "start",

@@ -15,7 +15,7 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
-import type { Structure } from "./appliance.ts";
+import type { Structure } from "./appliance-kinds.ts";
 import { scoreCase } from "./score-case.ts";
 import { summarise } from "./score-summary.ts";
 import { failureText, summaryText } from "./score-text.ts";

@@ -1,5 +1,6 @@
 /** The appliance in its room before anyone looks: the undisturbed run, and what it settles to. */
-import { sampleAppliance, type ApplianceKind, type Structure } from "./appliance.ts";
+import { sampleAppliance } from "./appliance.ts";
+import type { ApplianceKind, Structure } from "./appliance-kinds.ts";
 import { sampleTestPlan, type TestPlan } from "./events.ts";
 import { createRandom, type Random } from "./random.ts";
 import { createRoom, type RoomCourse } from "./room.ts";

@@ -1,6 +1,6 @@
 /** A simulated case as a file and the options that go with it. */
 import type { SimulatedCase } from "./case-types.ts";
-import type { Structure } from "./appliance.ts";
+import type { Structure } from "./appliance-kinds.ts";
 import {
   dialectFits,
   dialectOptions,
