@@ -15,6 +15,7 @@ import { analyseFile } from "./probe-analysis.ts";
 import { done, failed, type Outcome } from "./problem.ts";
 import { celsiusDifference } from "./quantity.ts";
 import { readReadings } from "./readings/read-readings.ts";
+import { highest } from "./stats/summary.ts";
 import type { ReadingsFile } from "./readings/readings-file.ts";
 import { assumedThermometer } from "./thermometer/budget.ts";
 
@@ -65,18 +66,9 @@ export const analyse = async (
 const warmestWindow = 65;
 
 const wrongUnit = (requirements: readonly Requirement[], file: ReadingsFile) => {
-  const highest = file.probes.reduce(
-    (top, probe) => Math.max(top, maximum(probe.celsius)),
-    -Infinity,
-  );
-  const wrong = requirements.find(({ low }) => low >= warmestWindow && highest < low);
+  const warmest = highest(file.probes.map((probe) => highest(probe.celsius)));
+  const wrong = requirements.find(({ low }) => low >= warmestWindow && warmest < low);
   if (wrong === undefined) return null;
-  const readings = `in degC, highest ${highest.toFixed(1)}`;
+  const readings = `in degC, highest ${warmest.toFixed(1)}`;
   return failed("window-wrong-unit", { low: wrong.low, high: wrong.high, readings });
-};
-
-const maximum = (values: Float64Array): number => {
-  let highest = -Infinity;
-  for (const value of values) if (value > highest) highest = value;
-  return highest;
 };

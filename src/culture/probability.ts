@@ -1,3 +1,4 @@
+import { highest } from "../stats/summary.ts";
 import { acceptableOffsets, type OffsetInterval } from "./acceptance.ts";
 import { offsetCdf, type OffsetDistribution } from "./offset-distribution.ts";
 import type { Scenarios } from "./scenarios.ts";
@@ -27,7 +28,7 @@ export const scenarioPlays = (
   return scenarios.paths.map((path, index) => {
     const scale = scenarios.fastScales[index]!;
     const fast = scenarios.fast.values.map((value) => scale * value);
-    const peak = maximum(path) + scale * scenarios.fast.top;
+    const peak = highest(path) + scale * scenarios.fast.top;
     return {
       intervals: acceptableOffsets(course(path, fast), peak, { ...requirement, ceiling }),
       belowCeiling: ceiling - peak,
@@ -66,10 +67,4 @@ const course = (path: Float64Array, fast: Float64Array): Float64Array => {
     for (let j = 0; j < fast.length; j += 1) values[i * fast.length + j] = path[i]! + fast[j]!;
   }
   return values.sort();
-};
-
-const maximum = (values: Float64Array): number => {
-  let highest = -Infinity;
-  for (const value of values) if (value > highest) highest = value;
-  return highest;
 };

@@ -117,11 +117,3 @@ export const effectiveSampleSize = (values: ArrayLike<number>): number => {
   const n = values.length;
   return n === 0 ? 0 : Math.min(n, Math.max(1, n / integratedAutocorrelationTime(values)));
 };
-
-/**
- * Effective sample size n (1 - r)/(1 + r) of a first-order autoregressive
- * series with lag-one autocorrelation `r`, -1 < r < 1 (Zwiers & von Storch
- * 1995). Meant for r > 0 and results of some 30 and more.
- */
-export const effectiveSampleSizeAutoregressive = (n: number, r: number): number =>
-  (n * (1 - r)) / (1 + r);
