@@ -9,8 +9,8 @@
  * box. Bath thermostats are drawn to cycle in 5..90 min and 0.1..2.5 degC
  * either way; measured over 178 plain baths: periods 11..126 min, peak to peak
  * 0.3..8.5 degC in the bath and 0.02..7.3 in the food, of which tests over
- * 5 degC in the food are drawn again. One test in eight with a thermostat has a program that switches
- * itself off.
+ * 5 degC in the food are drawn again. One cooker, plain bath or warming box in
+ * eight has a program that switches itself off.
  *
  * Structure: "lumped" (65 %) has jars of one body; "layered" (35 %) has jars
  * of two bodies, cookers with the sensor in the water, and a night setback of
