@@ -26,7 +26,7 @@ export interface ReasonEvidence {
   readonly uncertainty: readonly UncertaintyComponent[];
   readonly fellAway: boolean;
   readonly tooLittle: boolean;
-  readonly without: readonly WithoutSource[];
+  readonly without: (source: UncertaintySource) => WithoutSource;
 }
 
 /** Shares and risks below this are not worth a sentence. */
@@ -127,8 +127,8 @@ const doubtReasons = (evidence: ReasonEvidence): Reason[] => {
   if (largest.source === "hours not tested") {
     reasons.push({ code: "tested-too-short", tested: hold.hours, needed: requirement.hours });
   }
-  const settling = evidence.without.find(({ source }) => source === largest.source);
-  if (settling !== undefined && settling.verdict !== "unproven" && !evidence.fellAway) {
+  const settling = evidence.without(largest.source);
+  if (settling.verdict !== "unproven" && !evidence.fellAway) {
     reasons.push({ code: "would-settle", ...settling });
   }
   return reasons;

@@ -34,8 +34,8 @@ export interface ScenarioEvidence {
 }
 
 const scenarioCount = 256;
-const nodeCount = 48;
-const fastCount = 16;
+const nodeCount = 40;
+const fastCount = 12;
 
 /** Draws the scenarios for a culture that needs `hours` hours. Deterministic. */
 export const drawScenarios = (evidence: ScenarioEvidence, hours: number): Scenarios => {

@@ -61,10 +61,11 @@ export const decide = (requirement: Requirement, evidence: VerdictEvidence): Ver
       uncertainty,
       fellAway: fell,
       tooLittle: tooLittle(hold),
-      without: withoutEach(evidence, hold, uncertainty, {
-        all: plays,
-        tested: () => scenarioPlays(testedOnly(scenarios, hold), requirement),
-      }),
+      without: (source) =>
+        without(source, evidence, hold, {
+          all: plays,
+          tested: () => scenarioPlays(testedOnly(scenarios, hold), requirement),
+        }),
     }),
   };
 };
@@ -101,20 +102,19 @@ const guardedWord = (probability: number, hold: Hold, confidence: number): Verdi
   return plain === "holds" && tooLittle(hold) ? "unproven" : plain;
 };
 
-/** The verdict again with one source of doubt taken away at a time: what would settle it. */
-const withoutEach = (
+/** The verdict again with one source of doubt taken away: what would settle it. */
+const without = (
+  source: UncertaintyComponent["source"],
   evidence: VerdictEvidence,
   hold: Hold,
-  uncertainty: readonly UncertaintyComponent[],
   plays: { readonly all: readonly ScenarioPlay[]; readonly tested: () => readonly ScenarioPlay[] },
-): readonly WithoutSource[] =>
-  uncertainty.map(({ source }) => {
-    const { met } = requirementProbability(
-      source === "hours not tested" ? plays.tested() : plays.all,
-      offsetDistribution(withoutSource(evidence, source), hold),
-    );
-    return { source, probability: met, verdict: guardedWord(met, hold, evidence.confidence) };
-  });
+): WithoutSource => {
+  const { met } = requirementProbability(
+    source === "hours not tested" ? plays.tested() : plays.all,
+    offsetDistribution(withoutSource(evidence, source), hold),
+  );
+  return { source, probability: met, verdict: guardedWord(met, hold, evidence.confidence) };
+};
 
 const withoutSource = (
   evidence: VerdictEvidence,
