@@ -24,8 +24,8 @@ export interface Departure {
   readonly lag: number;
 }
 
-const slowLags = [3, 6, 12, 25, 50, 100, 200, 400, 800, 1600];
-const fastLags = [0, 2, 5, 10, 20, 40, 80];
+const slowLags = [3, 5, 8, 12, 18, 27, 40, 60, 90, 135, 200, 300, 450, 700, 1000, 1600];
+const fastLags = [0, 4, 10, 20, 40, 80];
 /** Points the fit looks at: enough for an onset to the minute. */
 const mostFitted = 100;
 

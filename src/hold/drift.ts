@@ -4,6 +4,7 @@ import { effectiveSampleSize } from "../stats/autocorrelation.ts";
 import { studentTQuantile } from "../stats/student-t.ts";
 import { theilSen } from "../stats/theil-sen.ts";
 import type { EvenSeries } from "./even-grid.ts";
+import { thinned } from "./smooth.ts";
 import type { Drift, HoldReadings, Swing } from "./hold.ts";
 
 /** Fewest whole cycles whose means are worth a line. */
@@ -77,20 +78,6 @@ const cycleMeans = ({ start, step, values }: EvenSeries, period: number): Rows =
     hours[cycle] = (start + ((from + to - 1) / 2) * step) / 60;
   }
   return { hours, celsius, weights: hours.map(() => 1) };
-};
-
-/** Means of at most this many runs: enough pairs for a median slope. */
-const mostRuns = 150;
-
-const thinned = (values: Float64Array): Float64Array => {
-  const count = Math.min(mostRuns, values.length);
-  return Float64Array.from({ length: count }, (_, run) => {
-    const from = Math.floor((run * values.length) / count);
-    const to = Math.floor(((run + 1) * values.length) / count);
-    let sum = 0;
-    for (let index = from; index < to; index += 1) sum += values[index]!;
-    return sum / (to - from);
-  });
 };
 
 const slopeUncertainty = (hours: Float64Array, celsius: Float64Array): number => {

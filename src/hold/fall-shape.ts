@@ -39,20 +39,37 @@ export const hasFallen = (
   return highest - lowest >= 0.8 * (depth + level.high - level.low) && !ringing;
 };
 
+/** Less than this within the hour may be noise on a drift, degC. */
+const leastFall = 0.3;
+
 /**
  * Whether the fall from point `first` to the lowest of the hour after it went
- * by at least `least` degC per hour: slower is drift, not cooling.
+ * by at least `least` degC per hour (and by more than noise): slower is
+ * drift, not cooling.
  */
 export const isSteep = (points: Points, first: number, least: number): boolean => {
   const { minutes, celsius } = points;
   const start = Math.max(0, first - 1);
+  const height = meanBefore(points, start);
   let lowest = start;
   for (let index = start; index < minutes.length; index += 1) {
     if (minutes[index]! > minutes[first]! + 60) break;
     if (celsius[index]! < celsius[lowest]!) lowest = index;
   }
   const hours = (minutes[lowest]! - minutes[start]!) / 60;
-  return hours > 0 && (celsius[start]! - celsius[lowest]!) / hours >= least;
+  const fall = height - celsius[lowest]!;
+  return hours > 0 && fall >= leastFall && fall / hours >= least;
+};
+
+/** Mean of the five minutes up to a point. */
+const meanBefore = ({ minutes, celsius }: Points, at: number): number => {
+  let sum = 0;
+  let count = 0;
+  for (let index = at; index >= 0 && minutes[index]! >= minutes[at]! - 5; index -= 1) {
+    sum += celsius[index]!;
+    count += 1;
+  }
+  return sum / count;
 };
 
 /** Share of a fall that must be made good for it to be a recovery under way. */

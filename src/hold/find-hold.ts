@@ -1,3 +1,5 @@
+import { medianAbsoluteDeviation, scaledMad } from "../stats/median.ts";
+import { theilSen } from "../stats/theil-sen.ts";
 import { findCore } from "./core-level.ts";
 import { findDisturbances } from "./disturbances.ts";
 import type { Disturbance } from "./disturbances.ts";
@@ -7,9 +9,11 @@ import { fewestHoldReadings, shortestHold } from "./hold.ts";
 import { findHoldEnd } from "./hold-end.ts";
 import type { HoldEnd } from "./hold-end.ts";
 import { findHoldStart } from "./hold-start.ts";
-import { findLevel, steepestSlope } from "./level.ts";
+import { findLevel } from "./find-level.ts";
+import { steepestSlope } from "./level.ts";
 import type { Level } from "./level.ts";
 import { settledApproach } from "./settled-approach.ts";
+import { thinned } from "./smooth.ts";
 import type { Stretch } from "./time-weights.ts";
 
 /** The hold among the working points, before any statistics. */
@@ -103,5 +107,24 @@ const fastestDrift = 0.5 / 60;
 const isHold = (points: Points, found: Draft): boolean => {
   const inside = points.minutes.filter((minute) => minute >= found.from && minute <= found.to);
   const long = found.to - found.from >= shortestHold && inside.length >= fewestHoldReadings;
-  return long && steepestSlope(found.level, found.from, found.to) <= fastestDrift;
+  if (!long || steepestSlope(found.level, found.from, found.to) > fastestDrift) return false;
+  return !isRamp(points, found);
+};
+
+/** The tail of an approach within half a degree of its level is slower than this, degC per minute. */
+const slowestRamp = 1 / 60;
+/** A change this many times the scatter about the line is a ramp, not a swing cut short. */
+const clearTrend = 4;
+
+/** The readings of the stretch go up or down steadily and faster than any drift. */
+const isRamp = (points: Points, { from, to }: Stretch): boolean => {
+  const first = indexFrom(points.minutes, from);
+  const last = indexFrom(points.minutes, to);
+  const times = points.minutes.subarray(first, last + 1);
+  const values = points.celsius.subarray(first, last + 1);
+  const { slope, intercept } = theilSen(thinned(times), thinned(values));
+  if (!(Math.abs(slope) > slowestRamp)) return false;
+  const offsets = values.map((value, index) => value - intercept - slope * times[index]!);
+  const scatter = scaledMad * medianAbsoluteDeviation(offsets);
+  return Math.abs(slope) * (to - from) > clearTrend * scatter;
 };

@@ -56,6 +56,7 @@ const cells = (
     values[used] = values[cell]! / counts[cell]!;
     used += 1;
   }
+  if (used < 2) return { minutes, celsius };
   // The first and the last stand at the log's own borders, so that phases reach from end to end.
   times[0] = start;
   times[used - 1] = minutes[minutes.length - 1]!;

@@ -6,6 +6,8 @@ import { levelAt } from "./level.ts";
 /** Idle readings move this much at most (room, noise), degC; or this share of the rise. */
 const idleWithin = 0.3;
 const idleShare = 0.03;
+/** A log that idles for less was started with the appliance, minutes. */
+const shortestIdle = 5;
 
 /**
  * Start of heating, minutes: the onset of the rise that leads to the hold.
@@ -28,7 +30,8 @@ export const findHeatingStart = (points: Points, level: Level, until: number): n
   if (last === 0) return minutes[0]!;
   let firstIdle = last;
   while (firstIdle > 0 && celsius[firstIdle - 1]! <= near + idleWithin) firstIdle -= 1;
-  return onsetOfRise(points, firstIdle, last, until);
+  const onset = onsetOfRise(points, firstIdle, last, until);
+  return onset - minutes[0]! < shortestIdle ? minutes[0]! : onset;
 };
 
 const onsetOfRise = (points: Points, firstIdle: number, last: number, until: number): number => {

@@ -22,6 +22,8 @@ const leastRise = 3;
 const warmestRoom = 28;
 /** A rise by this much within an hour is heating even at a room's temperatures, degC. */
 const heatingRise = 1.2;
+/** Without a hold, less movement than this is neither warm-up nor cool-down, degC. */
+const leastMove = 1;
 /** A swing of this height is a thermostat's even at a room's temperatures, degC. */
 const thermostatSwing = 0.2;
 /** The hold lies above this share of the way from the coldest to the warmest reading. */
@@ -38,21 +40,23 @@ const floorShare = 0.4;
  */
 export const findPhases = (raw: Points): FoundPhases => {
   const points = { ...raw, celsius: dequantised(raw.celsius, raw.resolution) };
-  const { minutes, celsius } = points;
-  const from = minutes[0]!;
-  const to = minutes[minutes.length - 1]!;
-  const [coldest, warmest] = extremes(celsius);
+  const [coldest, warmest] = extremes(points.celsius);
   const structured = warmest - coldest >= leastRise;
   if (!structured && warmest <= warmestRoom && !isHeated(points)) {
-    return {
-      phases: [{ kind: "idle", fromMinute: from, toMinute: to }],
-      heatingStart: null,
-      hold: null,
-    };
+    return nothingButIdle(points);
   }
   const floor = structured ? coldest + floorShare * (warmest - coldest) : coldest;
   const hold = findHold(points, floor, coldest);
   return hold === null ? withoutHold(points, coldest, warmest) : withHold(points, hold);
+};
+
+const nothingButIdle = ({ minutes }: Points): FoundPhases => {
+  const toMinute = minutes[minutes.length - 1]!;
+  return {
+    phases: [{ kind: "idle", fromMinute: minutes[0]!, toMinute }],
+    heatingStart: null,
+    hold: null,
+  };
 };
 
 const isHeated = (points: Points): boolean => {
@@ -118,6 +122,7 @@ const holdPhases = (points: Points, hold: FoundHold): Phase[] => {
 const withoutHold = (points: Points, coldest: number, warmest: number): FoundPhases => {
   const { minutes, celsius } = points;
   const last = minutes.length - 1;
+  if (warmest - coldest < leastMove) return nothingButIdle(points);
   let top = 0;
   celsius.forEach((value, index) => {
     if (value > celsius[top]!) top = index;

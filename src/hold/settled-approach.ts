@@ -1,7 +1,8 @@
 import { fitApproach } from "./approach.ts";
 import { indexFrom } from "./grid.ts";
 import type { Points } from "./grid.ts";
-import { levelAt, levelOfApproach } from "./level.ts";
+import { levelOfApproach } from "./find-level.ts";
+import { levelAt } from "./level.ts";
 import type { Level } from "./level.ts";
 import type { Stretch } from "./time-weights.ts";
 

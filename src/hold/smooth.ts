@@ -11,3 +11,18 @@ export const smoothedWithin = (points: Points, reach: number): Points => {
   });
   return { ...points, celsius: smooth };
 };
+
+/** Enough pairs for a median slope. */
+const mostRuns = 150;
+
+/** Means of consecutive runs, at most 150 of them: for slopes by pairs. */
+export const thinned = (values: Float64Array): Float64Array => {
+  const count = Math.min(mostRuns, values.length);
+  return Float64Array.from({ length: count }, (_, run) => {
+    const from = Math.floor((run * values.length) / count);
+    const to = Math.floor(((run + 1) * values.length) / count);
+    let sum = 0;
+    for (let index = from; index < to; index += 1) sum += values[index]!;
+    return sum / (to - from);
+  });
+};

@@ -2,14 +2,15 @@ import { describe, expect, it } from "vitest";
 import { dequantised } from "../../src/hold/dequantise.ts";
 import { logged } from "./constructed.ts";
 
+const risingSlowly = (m: number): number => 30 + 0.02 * m;
+
 describe("dequantised", () => {
   it("gives back a slow straight course that was rounded to half degrees", () => {
-    const course = (m: number): number => 30 + 0.02 * m;
-    const { celsius } = logged(course, { until: 500, resolution: 0.5 });
+    const { celsius } = logged(risingSlowly, { until: 500, resolution: 0.5 });
     const smooth = dequantised(celsius, 0.5);
     // Steps last 25 minutes; the change shows up to a minute late, 0.02 degC, and as much from averaging cells.
     for (let minute = 30; minute < 470; minute += 1) {
-      expect(Math.abs(smooth[minute]! - course(minute))).toBeLessThan(0.045);
+      expect(Math.abs(smooth[minute]! - risingSlowly(minute))).toBeLessThan(0.045);
     }
   });
 

@@ -2,10 +2,11 @@ import { describe, expect, it } from "vitest";
 import { readingNoise } from "../../src/hold/noise.ts";
 import { logged } from "./constructed.ts";
 
+const driftAndSwing = (m: number): number => 40 + 0.002 * m + Math.sin(m / 30);
+
 describe("readingNoise", () => {
   it("recovers the standard deviation under a steady drift and a slow swing", () => {
-    const course = (m: number): number => 40 + 0.002 * m + Math.sin(m / 30);
-    const { celsius } = logged(course, { until: 5000, noise: 0.1, resolution: 0.001 });
+    const { celsius } = logged(driftAndSwing, { until: 5000, noise: 0.1, resolution: 0.001 });
     // 5,000 second differences: standard error about 1.5 %; four of them.
     expect(Math.abs(readingNoise(celsius) / 0.1 - 1)).toBeLessThan(0.06);
   });
