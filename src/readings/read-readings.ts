@@ -49,7 +49,7 @@ const findTimes = (rows: ReadRows, options: ReadingOptions): Outcome<FoundTimes>
 /**
  * Reads a logger's file from bytes to probes. Encoding, delimiter, decimal
  * sign, preamble, heading, units, columns and times are found in the file's
- * first 256 KB; the rows are then streamed, each used or set aside with its
+ * first 128 KB; the rows are then streamed, each used or set aside with its
  * reason and line. What the file leaves open is asked for by a problem that
  * names the option. Memory: about 8 bytes for each cell and 13 for each row.
  */

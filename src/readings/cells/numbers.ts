@@ -46,7 +46,10 @@ const digitsToNumber = (text: string, decimal: DecimalSign): number => {
 
 /** The number in a cell with its unit; null where the cell is no number. */
 export const readCellNumber = (cell: string, decimal: DecimalSign): CellNumber | null => {
-  const match = numberWithUnit.exec(cell.trim());
+  const text = cell.trim();
+  const plain = plainNumber(text, decimal);
+  if (!Number.isNaN(plain)) return { value: plain, unit: null };
+  const match = numberWithUnit.exec(text);
   if (match === null) return null;
   const value = digitsToNumber(match[1] ?? "", decimal);
   return Number.isFinite(value) ? { value, unit: unitOf(match) } : null;
@@ -54,6 +57,34 @@ export const readCellNumber = (cell: string, decimal: DecimalSign): CellNumber |
 
 const lowestPlain = 0x2b; // "+", "," "-" "." "/" and the digits follow
 const nine = 0x39;
+
+const comma = 0x2c;
+const minus = 0x2d;
+const point = 0x2e;
+const zero = 0x30;
+const powers = [1, 10, 100, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15];
+
+/**
+ * "-12.34" and the like, up to 15 digits, else NaN. The digits as a whole number
+ * and the power of ten are exact, so their quotient is the nearest number
+ * (IEEE 754 division), the same as `Number` gives.
+ */
+const digitsAndSign = (cell: string, sign: number): number => {
+  const { length } = cell;
+  const start = cell.charCodeAt(0) === minus ? 1 : 0;
+  if (length > 16 || length === start) return Number.NaN;
+  let digits = 0;
+  let signAt = -1;
+  for (let at = start; at < length; at += 1) {
+    const code = cell.charCodeAt(at);
+    if (code >= zero && code <= nine) digits = digits * 10 + (code - zero);
+    else if (code === sign && signAt < 0) signAt = at;
+    else return Number.NaN;
+  }
+  if (length - start - (signAt < 0 ? 0 : 1) < 1 || digits > 1e15) return Number.NaN;
+  const value = signAt < 0 ? digits : digits / powers[length - 1 - signAt]!;
+  return start === 1 ? -value : value;
+};
 
 /**
  * The number in a cell that is nothing but a plain number, else NaN: the fast
@@ -63,6 +94,8 @@ const nine = 0x39;
 export const plainNumber = (cell: string, decimal: DecimalSign): number => {
   const first = cell.charCodeAt(0);
   if (!(first >= lowestPlain && first <= nine) || cell.charCodeAt(1) > nine) return Number.NaN;
+  const simple = digitsAndSign(cell, decimal === "," ? comma : point);
+  if (!Number.isNaN(simple)) return simple;
   if (decimal === "," && cell.includes(",")) return Number(cell.replace(",", "."));
   return Number(cell);
 };

@@ -13,6 +13,8 @@ const longestSpan = 3;
 /** Least leap, degC, and what a stirred jar may do and undo within each minute out and back. */
 const leastLeap = 0.5;
 const perMinute = 1;
+/** Readings beside a leap that decide on it: two windows and the longest run. */
+const margin = 2 * halfWindow + longestRun;
 /** Share of the leap by which the reading after may differ from the one before. */
 const returnShare = 0.25;
 
@@ -47,8 +49,33 @@ const isSpike = (
  * `minutes` increases; no NaN. Linear time.
  */
 export const findSpikes = (minutes: Float64Array, celsius: Float64Array): Uint8Array => {
-  const { flagged } = hampel(celsius, halfWindow, threshold, floor);
   const marks = new Uint8Array(celsius.length);
+  let from = -1;
+  let to = -1;
+  for (let at = 1; at < celsius.length; at++) {
+    if (!(Math.abs(celsius[at]! - celsius[at - 1]!) >= leastLeap)) continue;
+    if (from < 0 || at - margin > to) {
+      if (from >= 0) markWithin(minutes, celsius, marks, from, to);
+      from = Math.max(0, at - margin);
+    }
+    to = Math.min(celsius.length, at + margin);
+  }
+  if (from >= 0) markWithin(minutes, celsius, marks, from, to);
+  return marks;
+};
+
+/** Marks the spikes among readings from..to - 1. */
+const markWithin = (
+  allMinutes: Float64Array,
+  allCelsius: Float64Array,
+  allMarks: Uint8Array,
+  from: number,
+  to: number,
+): void => {
+  const minutes = allMinutes.subarray(from, to);
+  const celsius = allCelsius.subarray(from, to);
+  const marks = allMarks.subarray(from, to);
+  const { flagged } = hampel(celsius, halfWindow, threshold, floor);
   for (let first = 1; first < celsius.length - 1; first++) {
     if (flagged[first] === 0 || flagged[first - 1] === 1) continue;
     let last = first;
@@ -57,5 +84,4 @@ export const findSpikes = (minutes: Float64Array, celsius: Float64Array): Uint8A
     if (enclosed && isSpike(minutes, celsius, first, last)) marks.fill(1, first, last + 1);
     first = last;
   }
-  return marks;
 };

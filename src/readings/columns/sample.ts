@@ -75,7 +75,8 @@ export const takeSample = (
   const layout = findLayout(records);
   if (layout === null) return noRows(name, records);
   const written = records.slice(layout.firstRow);
-  const split = findSplitDecimals(spreadRows(written), layout.headings, delimiter);
+  const spread = spreadRows(written);
+  const split = findSplitDecimals(spread, layout.headings, delimiter);
   const firstLine = layout.headerLine ?? written[0]?.line ?? 1;
   if (split !== null && options.decimal === undefined) {
     const cut = written.find(({ cells }) => cells.length === split.width);
@@ -83,9 +84,9 @@ export const takeSample = (
     return failed("decimal-undecidable", { file: name, line: cut?.line ?? firstLine, found });
   }
   const joins = split !== null && options.decimal === "," ? split : null;
-  const readings = written.filter(({ cells }) => !isTextRow(cells));
-  const textRowsUsual = readings.length < written.length / 2;
-  const rows = spreadRows(textRowsUsual ? written : readings).map(({ cells, line }) => ({
+  const readings = spread.filter(({ cells }) => !isTextRow(cells));
+  const textRowsUsual = readings.length < spread.length / 2;
+  const rows = (textRowsUsual ? spread : readings).map(({ cells, line }) => ({
     cells: joins === null ? cells : joinDecimals(cells, joins),
     line,
   }));

@@ -51,11 +51,11 @@ const most = 0.5;
 
 /** Column sets worth trying: date with clock (and AM/PM), then single columns. */
 const candidates = (view: ColumnView): number[][] => {
-  const { facts } = view;
+  const facts = view.facts.filter(({ times }) => times > 0);
   const dates = facts.filter(({ index }) => shareOf(view, index, isDateOnly) > most);
   const clocks = facts.filter(({ index }) => shareOf(view, index, isClock) > most);
   const half = (index: number): number[] =>
-    index < facts.length && shareOf(view, index, isHalfDay) > most ? [index] : [];
+    index < view.facts.length && shareOf(view, index, isHalfDay) > most ? [index] : [];
   const pairs = dates.flatMap((date) =>
     clocks
       .toSorted((a, b) => Math.abs(a.index - date.index) - Math.abs(b.index - date.index))
@@ -65,7 +65,9 @@ const candidates = (view: ColumnView): number[][] => {
   const clocksWithHalf = clocks
     .map(({ index }) => [index].concat(half(index + 1)))
     .filter(({ length }) => length === 2);
-  const singles = facts.filter((column) => mayBeTime(view, column)).map(({ index }) => [index]);
+  const singles = view.facts
+    .filter((column) => mayBeTime(view, column))
+    .map(({ index }) => [index]);
   return [...pairs, ...clocksWithHalf, ...singles];
 };
 

@@ -1,5 +1,5 @@
 import type { FoundTimes } from "../times/time-types.ts";
-import { putInOrder } from "./in-order.ts";
+import { indexesOf, putInOrder } from "./in-order.ts";
 import type { Order } from "./in-order.ts";
 import { good, reasonOf } from "./tally.ts";
 import type { CellsSetAside } from "../readings-file.ts";
@@ -73,10 +73,8 @@ const select = (table: Table, indexes: Uint32Array | null): Table =>
         })),
       };
 
-const markedRows = (wanted: Uint8Array): Uint32Array | null => {
-  const seen = Float64Array.from(wanted, (mark) => (mark === 1 ? 1 : Number.NaN));
-  return wanted.includes(0) ? finiteCells(seen) : null;
-};
+const markedRows = (wanted: Uint8Array): Uint32Array | null =>
+  wanted.includes(0) ? indexesOf(wanted) : null;
 
 const minutesFrom = (seconds: Float64Array, first: number): Float64Array => {
   const minutes = new Float64Array(seconds.length);

@@ -9,7 +9,8 @@ export interface Order {
   readonly firstMovedLine: number;
 }
 
-const usable = (wanted: Uint8Array): Uint32Array => {
+/** Indexes of the marks that are 1. */
+export const indexesOf = (wanted: Uint8Array): Uint32Array => {
   let count = 0;
   for (const mark of wanted) count += mark;
   const rows = new Uint32Array(count);
@@ -43,7 +44,7 @@ export const putInOrder = (
   tally: Tally,
 ): Order => {
   if (isStrictlyRising(seconds, wanted)) return { rows: null, moved: 0, firstMovedLine: 0 };
-  const rows = usable(wanted);
+  const rows = indexesOf(wanted);
   let latest = Number.NEGATIVE_INFINITY;
   let moved = 0;
   let firstMovedLine = 0;

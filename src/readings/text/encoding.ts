@@ -62,6 +62,8 @@ const pairShare = 0.7;
 /** A logger that lost power may leave some zero bytes and stray controls in a text file. */
 const zeroShare = 0.2;
 const controlShare = 0.01;
+/** So many bytes show the encoding. */
+const enough = 65_536;
 
 /**
  * The encoding of a file from its first bytes (any number of them; 4 kB and
@@ -72,11 +74,12 @@ export const guessEncoding = (head: Uint8Array): EncodingGuess => {
   if (startsWith(head, [0xff, 0xfe])) return known("utf-16le", 2);
   if (startsWith(head, [0xfe, 0xff])) return known("utf-16be", 2);
   if (signatures.some((bytes) => startsWith(head, bytes))) return { kind: "binary" };
-  const { zerosEven, zerosOdd, controls } = countBytes(head);
-  const pairs = head.length / 2;
-  if (controls > controlShare * head.length) return { kind: "binary" };
+  const looked = head.subarray(0, enough);
+  const { zerosEven, zerosOdd, controls } = countBytes(looked);
+  const pairs = looked.length / 2;
+  if (controls > controlShare * looked.length) return { kind: "binary" };
   if (zerosOdd > pairShare * pairs && zerosEven < 0.1 * pairs) return known("utf-16le", 0);
   if (zerosEven > pairShare * pairs && zerosOdd < 0.1 * pairs) return known("utf-16be", 0);
-  if (zerosEven + zerosOdd > zeroShare * head.length) return { kind: "binary" };
+  if (zerosEven + zerosOdd > zeroShare * looked.length) return { kind: "binary" };
   return { kind: "ascii-so-far" };
 };

@@ -15,7 +15,7 @@ export interface OpenedText {
 }
 
 /** Bytes read ahead: several thousand rows. */
-const aheadBytes = 256 * 1024;
+const aheadBytes = 128 * 1024;
 
 const join = (chunks: readonly Uint8Array[], length: number): Uint8Array => {
   const joined = new Uint8Array(length);
@@ -45,7 +45,7 @@ async function* headFirst(source: ByteSource, options: ReadingOptions): AsyncGen
 
 /**
  * Opens a byte source as text: finds the encoding from the first bytes and
- * reads about 256 KB ahead. `file-empty` where there is nothing but blanks in
+ * reads about 128 KB ahead. `file-empty` where there is nothing but blanks in
  * them, `file-binary` where they are not text.
  */
 export const openText = async (

@@ -22,10 +22,9 @@ const knownReader = (encoding: Encoding, markLength: number): TextReader => {
   };
 };
 
-const isAscii = (bytes: Uint8Array): boolean => {
-  for (let at = 0; at < bytes.length; at += 1) if ((bytes[at] ?? 0) > 0x7f) return false;
-  return true;
-};
+/** Bytes that become as many characters, none of them the replacement character, are ASCII. */
+const wasAscii = (text: string, bytes: Uint8Array): boolean =>
+  text.length === bytes.length && !text.includes("\ufffd");
 
 /** True when the bytes are UTF-8, a last character cut off by the end of the piece included. */
 const isUtf8 = (bytes: Uint8Array): boolean => {
@@ -47,7 +46,8 @@ const undecidedReader = (): TextReader => {
   let chosen: TextReader | null = null;
   return {
     decode(bytes) {
-      if (chosen === null && isAscii(bytes)) return ascii.decode(bytes);
+      const plain = chosen === null ? ascii.decode(bytes) : "";
+      if (chosen === null && wasAscii(plain, bytes)) return plain;
       chosen ??= knownReader(isUtf8(bytes) ? "utf-8" : "windows-1252", 0);
       return chosen.decode(bytes);
     },

@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { plainNumber, readCellNumber } from "../../../src/readings/cells/numbers.ts";
 
@@ -49,5 +50,19 @@ describe("plainNumber", () => {
   it("reads a decimal comma", () => {
     expect(plainNumber("41,2", ",")).toBe(41.2);
     expect(plainNumber("1,2,3", ",")).toBeNaN();
+  });
+
+  it("gives the very number that Number gives, for any digits", () => {
+    const digits = fc.string({ unit: fc.constantFrom(..."0123456789"), maxLength: 9 });
+    fc.assert(
+      fc.property(fc.constantFrom("", "-", "+"), digits, digits, (sign, whole, part) => {
+        for (const text of [`${sign}${whole}.${part}`, `${sign}${whole}${part}`]) {
+          const wanted = /\d/u.test(text) ? Number(text) : Number.NaN;
+          expect(plainNumber(text, ".")).toBe(wanted);
+          expect(plainNumber(text.replace(".", ","), ",")).toBe(wanted);
+        }
+      }),
+      { numRuns: 2000 },
+    );
   });
 });

@@ -15,7 +15,8 @@ const rounded = (value: number, to: number): number => Math.round(value / to) * 
 const resets = [40.1, 40.2, 40, 40.3, 47.5, 40.2, 40.1, 40.2, 40.4, 85, 40.3, 40.2];
 
 const time = (count: number): number => {
-  const celsius = series(count, (index) => 40 + 0.1 * Math.sin(index * index));
+  // Leaps everywhere, so that every reading is looked at.
+  const celsius = series(count, (index) => 40 + 2 * Math.sin(index * index));
   const minutes = Float64Array.from(celsius, (_, index) => index / 12);
   const values = Float64Array.from(celsius);
   const begun = performance.now();
@@ -73,6 +74,13 @@ describe("findSpikes", () => {
     ["none", [], 1],
   ] as const)("marks nothing in %s", (_name, celsius, step) => {
     expect(marked(celsius, step)).toEqual([]);
+  });
+
+  it("finds each of several, near and far apart, and at two from the ends", () => {
+    const leaps = new Set([2, 9, 17, 30, 31, 400, 997]);
+    const celsius = series(1000, (index) => 40 + 0.05 * Math.sin(index * index));
+    const leapt = celsius.map((value, index) => (leaps.has(index) ? value + 9 : value));
+    expect(marked(leapt, 1 / 12)).toEqual([...leaps]);
   });
 
   it("takes time in proportion to the readings", () => {
