@@ -84,8 +84,9 @@ describe("findSpikes", () => {
   });
 
   it("takes time in proportion to the readings", () => {
-    time(50_000);
-    // Ten times the readings: ten times the time, three times that for a busy machine; n squared would be a hundred.
-    expect(time(500_000)).toBeLessThan(30 * Math.max(time(50_000), 5));
+    const best = (count: number): number => Math.min(...[1, 2, 3].map(() => time(count)));
+    const short = best(50_000);
+    // Ten times the readings: ten times the time, four times that for a busy machine; n squared would be a hundred.
+    expect(best(500_000)).toBeLessThan(40 * Math.max(short, 5));
   });
 });
