@@ -23,6 +23,7 @@ const typedWindow = (options: CheckOptions): Outcome<readonly Requirement[]> => 
   }
   const window = {
     culture: "window",
+    name: "",
     low: low.celsius,
     high: high.celsius,
     ceiling: ceiling?.celsius ?? null,
@@ -37,9 +38,9 @@ const fromCatalogue = (options: CheckOptions): Outcome<readonly Requirement[]> =
   for (const id of new Set(options.culture)) {
     const found = findCulture(id);
     if (!found.ok) return found;
-    const { id: culture, low, high, ceiling, hours: time } = found.value;
+    const { id: culture, name, low, high, ceiling, hours: time } = found.value;
     const share = fraction(options.share ?? usualShare);
-    wanted.push({ culture, low, high, ceiling, hours: time, share });
+    wanted.push({ culture, name, low, high, ceiling, hours: time, share });
   }
   return done(wanted);
 };

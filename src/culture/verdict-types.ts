@@ -5,6 +5,8 @@ import type { Celsius, CelsiusDifference, Fraction, Hours } from "../quantity.ts
 export interface Requirement {
   /** Catalogue id, or "window" for one given with --low and --high. */
   readonly culture: string;
+  /** What people call the culture; empty for a window typed by hand. */
+  readonly name: string;
   readonly low: Celsius;
   readonly high: Celsius;
   /** Never above; null where none is given. */

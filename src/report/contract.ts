@@ -92,6 +92,7 @@ const componentEntry = ({ source, standardUncertainty, from }: UncertaintyCompon
 
 const verdictEntry = (verdict: Verdict, probe: ProbeAnalysis, analysis: Analysis) => ({
   culture: verdict.requirement.culture,
+  name: verdict.requirement.name,
   low: verdict.requirement.low,
   high: verdict.requirement.high,
   ceiling: verdict.requirement.ceiling,

@@ -27,7 +27,7 @@ describe("checkRequest", () => {
   it("makes one requirement of a typed window", () => {
     const { requirements } = valueOf({ ...window, ceiling: ["43"], share: ["0.9"] });
     expect(requirements).toEqual([
-      { culture: "window", low: 37, high: 39, ceiling: 43, hours: 36, share: 0.9 },
+      { culture: "window", name: "", low: 37, high: 39, ceiling: 43, hours: 36, share: 0.9 },
     ]);
   });
 
@@ -36,7 +36,12 @@ describe("checkRequest", () => {
     if (first === undefined) throw new Error("the catalogue is empty");
     const { requirements } = valueOf({ culture: [first.id, "kefir", first.id] });
     expect(requirements.map(({ culture }) => culture)).toEqual([first.id, "kefir"]);
-    expect(requirements[0]).toMatchObject({ low: first.low, ceiling: first.ceiling, share: 0.95 });
+    expect(requirements[0]).toMatchObject({
+      name: first.name,
+      low: first.low,
+      ceiling: first.ceiling,
+      share: 0.95,
+    });
   });
 
   it("takes a +-A specification as rectangular: u = A / sqrt(3) (JCGM 100, 4.3.7)", () => {

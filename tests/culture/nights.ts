@@ -51,6 +51,7 @@ export const asked = (
   ceiling: number | null = null,
 ): Requirement => ({
   culture: "window",
+  name: "",
   low: celsius(low),
   high: celsius(high),
   ceiling: ceiling === null ? null : celsius(ceiling),

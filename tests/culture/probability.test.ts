@@ -18,6 +18,7 @@ const steady = (level: number, fast: readonly number[] = [0]): Scenarios => ({
 });
 const requirement = (low: number, high: number, ceiling: number | null = null): Requirement => ({
   culture: "window",
+  name: "",
   low: celsius(low),
   high: celsius(high),
   ceiling: ceiling === null ? null : celsius(ceiling),

@@ -73,6 +73,7 @@ const contractShape = z.object({
       verdicts: z.array(
         z.object({
           culture: z.string(),
+          name: z.string(),
           low: number,
           high: number,
           ceiling: number.nullable(),

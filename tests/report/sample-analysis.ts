@@ -19,6 +19,12 @@ import type { ProbeRole, Series } from "../../src/readings/series.ts";
 
 export const startWallClock = Date.UTC(2026, 2, 14, 21, 37);
 
+const names: Readonly<Record<string, string>> = {
+  "yoghurt-thermophilic": "Yoghurt, warm set (Streptococcus thermophilus)",
+  mesophilic: "Mesophilic culture (Lactococcus)",
+  kefir: "Kefir (grains)",
+};
+
 export const requirement = (
   culture: string,
   low: number,
@@ -27,6 +33,7 @@ export const requirement = (
   needed: number,
 ): Requirement => ({
   culture,
+  name: names[culture] ?? "",
   low: celsius(low),
   high: celsius(high),
   ceiling: ceiling === null ? null : celsius(ceiling),
@@ -464,7 +471,7 @@ export const hostileNames = [
 
 export const hostileNight = (): Analysis => {
   const [first, second, third, fourth] = hostileNames;
-  const asked = { ...yoghurt, culture: second };
+  const asked = { ...yoghurt, culture: second, name: second };
   const analysis = analysisOf([
     probe({
       shape: { ...thermostat, hours: 4 },

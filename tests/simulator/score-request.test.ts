@@ -17,7 +17,7 @@ describe("requestOf", () => {
   it("reads a window, an accuracy as a rectangle and the room", () => {
     const request = requestOf([...typed, "--thermometer-accuracy", "0.5", "--room", "17.5..23"]);
     expect(request.requirements).toEqual([
-      { culture: "window", low: 37, high: 40.5, ceiling: null, hours: 12, share: 0.95 },
+      { culture: "window", name: "", low: 37, high: 40.5, ceiling: null, hours: 12, share: 0.95 },
     ]);
     // +-A rectangular: A / sqrt(3), JCGM 100:2008, 4.3.7.
     expect(request.thermometer?.standardUncertainty).toBeCloseTo(0.288675, 6);

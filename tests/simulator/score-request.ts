@@ -27,6 +27,7 @@ export function requestOf(options: readonly string[]): AnalysisRequest {
     requirements: [
       {
         culture: "window",
+        name: "",
         low: celsius(number("--low")),
         high: celsius(number("--high")),
         ceiling: ceiling === null ? null : celsius(ceiling),
