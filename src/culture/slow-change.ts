@@ -47,13 +47,22 @@ const ownWanderHours = 2;
 /** So wide that the level is left to the readings. */
 const levelVariance = 400;
 
+/**
+ * Correlation of a wander that is smooth because water evens it out: the
+ * Matern form with one derivative (Rasmussen & Williams 4.17).
+ */
+const smoothCorrelation = (apart: number): number => {
+  const scaled = Math.sqrt(3) * apart;
+  return (1 + scaled) * Math.exp(-scaled);
+};
+
 /** Covariance of the slow part at two times (hours from the start of the hold), degC^2. */
 export const slowCovariance = (a: number, b: number, strengths: SlowStrengths): number => {
   const apart = Math.abs(a - b);
   return (
     levelVariance +
     strengths.daily ** 2 * Math.cos((2 * Math.PI * apart) / dayHours) +
-    strengths.roomWander ** 2 * Math.exp(-apart / roomWanderHours) +
+    strengths.roomWander ** 2 * smoothCorrelation(apart / roomWanderHours) +
     strengths.ownWander ** 2 * Math.exp(-apart / ownWanderHours) +
     strengths.approach ** 2 * Math.exp(-(Math.max(0, a) + Math.max(0, b)) / strengths.approachHours)
   );
