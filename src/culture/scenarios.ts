@@ -28,6 +28,8 @@ export interface Scenarios {
 export interface ScenarioEvidence {
   readonly hold: Hold;
   readonly readings: HoldReadings;
+  /** From switch-on to the hold; null where the warm-up was not seen. */
+  readonly warmUpMinutes: number | null;
   readonly resolution: number;
   /** Lowest to highest room temperature the batch may meet, degC; null where nobody said. */
   readonly roomRange: number | null;
@@ -76,6 +78,7 @@ const weightedFits = (blocks: SlowBlocks, evidence: ScenarioEvidence): readonly 
   const prior = slowPrior({
     cycling: evidence.hold.swing !== null,
     roomRange: evidence.roomRange,
+    warmUpMinutes: evidence.warmUpMinutes,
     testedHours: (evidence.hold.toMinute - evidence.hold.fromMinute) / 60,
   });
   const scored = prior.flatMap(({ strengths, weight }) => {

@@ -6,6 +6,8 @@ export interface SlowEvidence {
   readonly cycling: boolean;
   /** Range of the room's temperature over a day, degC; null where nobody said. */
   readonly roomRange: number | null;
+  /** From switch-on to the hold; null where the warm-up was not seen. */
+  readonly warmUpMinutes: number | null;
   /** Length of the tested hold, hours. */
   readonly testedHours: number;
 }
@@ -16,12 +18,35 @@ export interface WeightedStrengths {
   readonly weight: number;
 }
 
-/** How much of the room's movement reaches the food: thermostats let little through, fixed power nearly all. */
+/**
+ * How much of the room's movement reaches the food: thermostats let little
+ * through, a heater of fixed power nearly all. A cycle seen speaks for a
+ * thermostat. So does a brisk warm-up, for fixed power creeps up to its level
+ * for hours; a slow one says nothing certain, since jars are slow as well.
+ */
 const passed = [0.015, 0.04, 0.1, 0.25, 0.5, 0.9];
 const passedWeights = {
   cycling: [0.25, 0.27, 0.25, 0.15, 0.05, 0.03],
-  steady: [0.2, 0.2, 0.17, 0.13, 0.12, 0.18],
+  brisk: [0.23, 0.23, 0.2, 0.16, 0.09, 0.09],
+  creeping: [0.07, 0.1, 0.13, 0.17, 0.2, 0.33],
 };
+/** A warm-up up to here is brisk, from there on creeping, in between in proportion; minutes. */
+const briskWarmUp = 120;
+const creepingWarmUp = 300;
+/** Where no warm-up was seen: half of one, half of the other. */
+const unseenWarmUp = 0.5;
+
+const weightsFor = ({ cycling, warmUpMinutes }: SlowEvidence): readonly number[] => {
+  if (cycling) return passedWeights.cycling;
+  const slowness =
+    warmUpMinutes === null
+      ? unseenWarmUp
+      : Math.min(1, Math.max(0, (warmUpMinutes - briskWarmUp) / (creepingWarmUp - briskWarmUp)));
+  return passedWeights.brisk.map(
+    (weight, index) => (1 - slowness) * weight + slowness * passedWeights.creeping[index]!,
+  );
+};
+
 /** Lowest to highest of a kitchen's temperature over a day and night where nobody said (common practice, no source). */
 const usualRoomRange = 4;
 const ownWanders = [
@@ -40,7 +65,7 @@ const approaches = [
  */
 export const slowPrior = (evidence: SlowEvidence): readonly WeightedStrengths[] => {
   const daily = (evidence.roomRange ?? usualRoomRange) / (2 * Math.SQRT2);
-  const weights = evidence.cycling ? passedWeights.cycling : passedWeights.steady;
+  const weights = weightsFor(evidence);
   const approachHours = Math.min(6, Math.max(0.5, 0.35 * evidence.testedHours));
   return passed.flatMap((share, index) =>
     ownWanders.flatMap(({ wander, weight: wanderWeight }) =>

@@ -29,6 +29,7 @@ export const decide = (requirement: Requirement, evidence: VerdictEvidence): Ver
     {
       hold,
       readings: holdReadings,
+      warmUpMinutes: evidence.night.warmUp?.minutesToHold ?? null,
       resolution: evidence.resolution,
       roomRange: evidence.room === null ? null : evidence.room.high - evidence.room.low,
     },

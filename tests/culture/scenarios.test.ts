@@ -7,6 +7,7 @@ const scenariosOf = (hoursHeld: number, needed: number, hold: (hour: number) => 
   const evidence = {
     hold: night.hold!,
     readings: night.holdReadings!,
+    warmUpMinutes: 60,
     resolution: 0.01,
     roomRange: null,
   };

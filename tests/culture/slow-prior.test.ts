@@ -1,7 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { slowPrior, type SlowEvidence } from "../../src/culture/slow-prior.ts";
 
-const evidence: SlowEvidence = { cycling: false, roomRange: null, testedHours: 9 };
+const evidence: SlowEvidence = {
+  cycling: false,
+  roomRange: null,
+  warmUpMinutes: 60,
+  testedHours: 9,
+};
 const meanDaily = (more: Partial<SlowEvidence>) =>
   slowPrior({ ...evidence, ...more }).reduce(
     (sum, { strengths, weight }) => sum + weight * strengths.daily,
@@ -21,6 +26,12 @@ describe("slowPrior", () => {
 
   it("expects less of the room where something switches by temperature", () => {
     expect(meanDaily({ cycling: true })).toBeLessThan(meanDaily({ cycling: false }) / 1.5);
+  });
+
+  it("expects more of the room where the warm-up crept for hours, as at fixed power", () => {
+    const expected = [60, 200, null, 400].map((warmUpMinutes) => meanDaily({ warmUpMinutes }));
+    expect(expected).toEqual(expected.toSorted((a, b) => a - b));
+    expect(expected[3]).toBeGreaterThan(1.5 * expected[0]!);
   });
 
   it("scales with the room's stated range", () => {
