@@ -9,6 +9,12 @@ export interface NoticeFacts {
   "date-order-decided": { order: string; why: string };
   "clock-jump-mended": { line: number; jumpMinutes: number };
   "rows-reordered": { count: number; firstLine: number };
+  "stamps-spread": { perStamp: number; seconds: number };
+  "probes-split": { column: string; names: string };
+  "probes-from-start": { column: string; names: string };
+  "time-decided": { found: string; reading: string; why: string };
+  "columns-moved": { line: number };
+  "year-unknown": { found: string };
   gap: { firstLine: number; minutes: number; count: number };
   "preamble-skipped": { lines: number };
   "columns-ignored": { columns: string };
@@ -36,6 +42,18 @@ const sentences: { [Code in NoticeCode]: (facts: NoticeFacts[Code]) => string } 
     `The clock jumps by ${jumpMinutes} min at line ${line}, as summer time does; the readings run on, so the jump was taken out.`,
   "rows-reordered": ({ count, firstLine }) =>
     `${count} ${count === 1 ? "row was" : "rows were"} out of order (first at line ${firstLine}) and put in order of time.`,
+  "stamps-spread": ({ perStamp, seconds }) =>
+    `The clock is printed too coarsely for the readings: ${perStamp} of them share each stamp, so they were spread evenly, ${seconds} s apart.`,
+  "probes-split": ({ column, names }) =>
+    `Each row holds one sensor's reading; the rows were parted by the column "${column}" into ${names}.`,
+  "probes-from-start": ({ column, names }) =>
+    `The file has no times and its column "${column}" names several sensors; the rows were parted by it into ${names}, each counted from its own first reading.`,
+  "time-decided": ({ found, reading, why }) =>
+    `Times such as "${found}" were read as ${reading}: ${why}.`,
+  "columns-moved": ({ line }) =>
+    `The heading at line ${line} names the columns in another order or leaves some out; the rows below it were read by that heading.`,
+  "year-unknown": ({ found }) =>
+    `Dates such as "${found}" have no year; days and clock are right, the year is not known.`,
   gap: ({ firstLine, minutes, count }) =>
     `${count} ${count === 1 ? "gap" : "gaps"} in the readings, the longest ${minutes} min before line ${firstLine}; nothing is filled in.`,
   "preamble-skipped": ({ lines }) =>
@@ -43,7 +61,7 @@ const sentences: { [Code in NoticeCode]: (facts: NoticeFacts[Code]) => string } 
   "columns-ignored": ({ columns }) =>
     `Columns that are not temperatures were left alone: ${columns}.`,
   "interval-applied": ({ seconds }) =>
-    `The file has no times; readings were placed ${seconds} s apart, as --interval said.`,
+    `Readings were placed ${seconds} s apart in the file's order, as --interval said.`,
   "probes-named": ({ names }) => `The file names no columns; its temperatures are called ${names}.`,
   "coarse-resolution": ({ probe, resolution }) =>
     `"${probe}" steps by ${resolution} degC; finer swings than that cannot be seen.`,

@@ -23,6 +23,7 @@ export interface ProblemFacts {
   "decimal-undecidable": { file: string; line: number; found: string };
   "unit-undecidable": { file: string; middle: number };
   "units-mixed": { file: string; line: number; found: string };
+  "columns-changed": { file: string; line: number; found: string };
   "column-unknown": { file: string; column: string; columns: string };
   "no-readings-left": { file: string; rowsRead: number; setAside: string };
   "option-invalid": { option: string; expected: string; found: string };
@@ -86,9 +87,13 @@ const sentences: { [Code in ProblemCode]: (facts: ProblemFacts[Code]) => string 
   "decimal-undecidable": ({ file, line, found }) =>
     `The number "${found}" in ${file}, line ${line}, can be read with a decimal comma or a decimal point. Say --decimal comma or --decimal point.`,
   "unit-undecidable": ({ file, middle }) =>
-    `The temperatures in ${file} carry no unit and their middle, ${middle}, could be degC or degF. Say --unit C or --unit F.`,
+    middle >= 240
+      ? `Expected temperatures in degC or degF, found numbers in ${file} whose middle, ${middle}, looks like kelvin, and no unit. Write the unit into the heading, for example "Temp (K)", or export the file in degC.`
+      : `The temperatures in ${file} carry no unit and their middle, ${middle}, could be degC or degF. Say --unit C or --unit F.`,
   "units-mixed": ({ file, line, found }) =>
     `Expected one unit of temperature in each column, found another ("${found}") in ${file}, line ${line}. Export the file again in one unit.`,
+  "columns-changed": ({ file, line, found }) =>
+    `Expected the columns of the first heading throughout, found a heading with others in ${file}, line ${line}: ${found}. Split the file there and give the parts one by one.`,
   "column-unknown": ({ file, column, columns }) =>
     `Expected a column called "${column}" in ${file}, found ${columns}. Use one of those names.`,
   "no-readings-left": ({ file, rowsRead, setAside }) =>

@@ -20,10 +20,11 @@ const readRows = async (text: OpenedText, plan: Plan): Promise<ReadRows> => {
   const splitter = createRecordSplitter(delimiter);
   const rows = createRowReader(plan);
   let passed = 0;
-  const read = createRecordReader(delimiter, (cells, line) => {
+  const visit = (cells: readonly string[], line: number): void => {
     if (passed >= layout.firstRow) rows.row(cells, line);
     else passed += 1;
-  });
+  };
+  const read = createRecordReader(delimiter, visit, rows.blank);
   for await (const piece of text.pieces) {
     const block = splitter.push(piece);
     if (block !== "") read(block);
@@ -41,10 +42,17 @@ const evenTimes = (count: number, intervalSeconds: number): FoundTimes => {
   return { format: "index", seconds, startWallClock: null, dateOrder: null, notices };
 };
 
-const findTimes = (rows: ReadRows, options: ReadingOptions): Outcome<FoundTimes> =>
-  rows.times === null
-    ? done(evenTimes(rows.lines.length, options.intervalSeconds ?? 1))
-    : rows.times.finish();
+/**
+ * Times of all rows: as written, else (no times, or times that can be read in
+ * more than one way) as far apart as the person said.
+ */
+const findTimes = (rows: ReadRows, { intervalSeconds }: ReadingOptions): Outcome<FoundTimes> => {
+  const even = (seconds: number) => done(evenTimes(rows.lines.length, seconds));
+  if (rows.times === null) return even(intervalSeconds ?? 1);
+  const found = rows.times.finish();
+  const isOpen = !found.ok && found.problem.code === "time-undecidable";
+  return isOpen && intervalSeconds !== undefined ? even(intervalSeconds) : found;
+};
 
 /**
  * Reads a logger's file from bytes to probes. Encoding, delimiter, decimal
@@ -66,6 +74,8 @@ export const readReadings = async (
   const rows = await readRows(text, plan);
   if (rows.otherUnit !== null)
     return failed("units-mixed", { file: source.name, ...rows.otherUnit });
+  if (rows.otherHeading !== null)
+    return failed("columns-changed", { file: source.name, ...rows.otherHeading });
   const found = findTimes(rows, options);
   if (!found.ok) return found;
   const units = settleUnits(source.name, plan, rows, options.unit);

@@ -53,9 +53,13 @@ export type TimeFormat =
   | "spreadsheet-serial"
   | "index";
 
+/** A unit of temperature that a file may be written in. */
+export type FileUnit = TemperatureUnit | "K";
+
 /**
  * One logger file, read. `rowsRead` counts every non-blank record after the
- * header (or from the first record where there is no header), and always
+ * header (or from the first record where there is no header), and blank lines
+ * between readings where these are all a line holds; it always
  * equals `rowsUsed` plus the sum of `setAside` counts. A row is used when at
  * least one of its temperature cells is.
  */
@@ -66,17 +70,22 @@ export interface ReadingsFile {
   readonly setAside: readonly SetAside[];
   readonly cellsSetAside: readonly CellsSetAside[];
   readonly encoding: "utf-8" | "utf-16le" | "utf-16be" | "windows-1252";
-  readonly delimiter: "," | ";" | "\t" | "|";
+  /** " " stands for columns set apart by runs of blanks. */
+  readonly delimiter: "," | ";" | "\t" | "|" | " ";
   readonly decimal: "." | ",";
   /** 1-based line of the heading; null where the file has none. */
   readonly headerLine: number | null;
   readonly timeFormat: TimeFormat;
   /** How dates were read, where there are any. */
   readonly dateOrder: "year-first" | "day-first" | "month-first" | null;
-  readonly unit: TemperatureUnit;
+  /** As written; kelvin only where the file says so. */
+  readonly unit: FileUnit;
   /** Median step between used rows, seconds. */
   readonly intervalSeconds: number;
-  /** Wall-clock time of the first used reading as if in UTC, ms since 1970; null when only elapsed. */
+  /**
+   * Wall-clock time of the first used reading as if in UTC, ms since 1970; on 1970-01-01 where
+   * only a clock is written, in 1970 where dates have no year; null when only elapsed.
+   */
   readonly startWallClock: number | null;
   readonly notices: readonly Notice[];
   readonly probes: readonly Series[];

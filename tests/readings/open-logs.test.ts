@@ -21,28 +21,29 @@ describe("single-hop sensor network", () => {
     expect(await problemOf(table)).toMatchObject({ code: "no-time-column", facts: { line: 1 } });
   });
 
-  it("reads the temperature column alone, every row accounted for", async () => {
+  it("parts the motes that stand one after another, every row accounted for", async () => {
     const file = await read(table, { intervalSeconds: 5 });
-    const cells = table
+    const rows = table
       .toString("utf8")
       .trim()
       .split(/\r?\n/u)
       .slice(1)
-      .map((line) => line.split(",")[4]);
-    expect(file.probes.map(({ name }) => name)).toEqual(["temperature"]);
-    expect(file.rowsRead).toBe(cells.length);
+      .map((line) => line.split(","));
+    expect(file.probes.map(({ name }) => name)).toEqual(
+      ["1", "2", "3", "4"].map((id) => `mote_id ${id}`),
+    );
+    expect(file.rowsRead).toBe(rows.length);
     expect(file.rowsRead).toBe(
       file.rowsUsed + file.setAside.reduce((sum, { count }) => sum + count, 0),
     );
     expect(file).toMatchObject({ timeFormat: "index", unit: "degC", intervalSeconds: 5 });
-    const { minutes, celsius } = file.probes[0]!;
-    // Each used reading stands at its place in the file: 12 rows a minute.
-    expect(
-      Array.from(
-        minutes,
-        (minute, at) => Number(cells[Math.round(minute * 12)]) === celsius[at],
-      ).every(Boolean),
-    ).toBe(true);
+    expect(file.notices.map(({ code }) => code)).toContain("probes-from-start");
+    for (const [at, { minutes, celsius }] of file.probes.entries()) {
+      const cells = rows.filter((row) => row[1] === String(at + 1)).map((row) => Number(row[4]));
+      // Each used reading stands at its place among its mote's rows: 12 a minute.
+      expect([...celsius]).toEqual(Array.from(minutes, (minute) => cells[Math.round(minute * 12)]));
+      expect(minutes[0]).toBe(0);
+    }
   });
 
   it.each([

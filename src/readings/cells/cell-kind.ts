@@ -16,9 +16,15 @@ const clockAlone = new RegExp(
 );
 const numericDate = "\\d{4}[-/.]\\d{1,2}[-/.]\\d{1,2}|\\d{1,2}[-/.]\\d{1,2}[-/.](?:\\d{4}|\\d{2})";
 const namedDate = `\\d{1,2}(?:st|nd|rd|th)?\\.?[-/\\s]*${month}[-/\\s,]*(?:\\d{4}|\\d{2})?|${month}[-/\\s]*\\d{1,2}(?:st|nd|rd|th)?[-/\\s,]*(?:\\d{4})?`;
+/** Without a year; only beside a clock, or with a mark that no number has. */
+const yearless = "\\d{1,2}[-/]\\d{1,2}|\\d{1,2}\\.\\s?\\d{1,2}\\.";
 const weekday = "(?:\\p{L}{2,10}\\.?,?\\s+)?";
 const dateMaybeClock = new RegExp(
   `^${weekday}(?:${numericDate}|${namedDate})(?:[tT_,\\s-]+(?:um\\s+|at\\s+|kl\\.?\\s+)?(?:${clock})(?:${half})?.{0,24})?$`,
+  "iu",
+);
+const yearlessAndClock = new RegExp(
+  `^(?:${yearless}|\\d{1,2}\\.\\d{1,2})[tT,\\s]+\\d{1,2}:\\d{2}(?::\\d{2}(?:[.,]\\d+)?)?(?:${half})?$`,
   "iu",
 );
 const compactStamp = /^\d{8}[T_ ]\d{4,6}(?:Z|[+-]\d{2}:?\d{2})?$/u;
@@ -26,7 +32,7 @@ const compactStamp = /^\d{8}[T_ ]\d{4,6}(?:Z|[+-]\d{2}:?\d{2})?$/u;
 /** True for a clock time by itself, such as 22:30, 10:30:15 PM, 22h30. */
 export const isClock = (cell: string): boolean => clockAlone.test(cell.trim());
 
-const dateAlone = new RegExp(`^${weekday}(?:${numericDate}|${namedDate})$`, "iu");
+const dateAlone = new RegExp(`^${weekday}(?:${numericDate}|${namedDate}|${yearless})$`, "iu");
 
 /** True for a date without a clock. */
 export const isDateOnly = (cell: string): boolean => dateAlone.test(cell.trim());
@@ -40,7 +46,10 @@ export const looksLikeTime = (cell: string): boolean => {
   return (
     /\d/u.test(text) &&
     text.length < 64 &&
-    (clockAlone.test(text) || dateMaybeClock.test(text) || compactStamp.test(text))
+    (clockAlone.test(text) ||
+      dateMaybeClock.test(text) ||
+      yearlessAndClock.test(text) ||
+      compactStamp.test(text))
   );
 };
 

@@ -1,25 +1,26 @@
-import type { TemperatureUnit } from "../../quantity.ts";
+import type { FileUnit } from "../readings-file.ts";
 
 /** The sign that parts whole from decimal digits. */
 export type DecimalSign = "." | ",";
 /** A number read from a cell, with the unit written beside it, if any. */
 export interface CellNumber {
   readonly value: number;
-  readonly unit: TemperatureUnit | null;
+  readonly unit: FileUnit | null;
 }
 
 /**
- * Number, then perhaps a degree sign, a word for it and C or F. The replacement
+ * Number, then perhaps a degree sign, a word for it and C, F or K. The replacement
  * character and "?" stand where an export lost its degree sign.
  */
 const numberWithUnit =
-  /^([-+\u2212]?(?:\d[\d.,' \u00a0\u202f]*|[.,]\d+)(?:e[-+]?\d+)?)\s*(?:(\u2103)|(\u2109)|[\u00b0\u00ba\u02da\ufffd?*]?\s*(?:deg(?:rees?|\.)?|grad)?\s*(celsius|fahrenheit|c|f)|[\u00b0\u00ba\u02da])?$/iu;
+  /^([-+\u2212]?(?:\d[\d.,' \u00a0\u202f]*|[.,]\d+)(?:e[-+]?\d+)?)\s*(?:(\u2103)|(\u2109)|[\u00b0\u00ba\u02da\ufffd?*]?\s*(?:deg(?:rees?|\.)?|grad)?\s*(celsius|fahrenheit|kelvin|c|f|k)|[\u00b0\u00ba\u02da])?$/iu;
 
-const unitOf = (match: RegExpExecArray): TemperatureUnit | null => {
+const unitOf = (match: RegExpExecArray): FileUnit | null => {
   if (match[2] !== undefined) return "degC";
   if (match[3] !== undefined) return "degF";
   const letter = match[4]?.[0]?.toLowerCase();
   if (letter === undefined) return null;
+  if (letter === "k") return "K";
   return letter === "c" ? "degC" : "degF";
 };
 

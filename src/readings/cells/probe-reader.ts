@@ -1,9 +1,9 @@
+import type { FileUnit } from "../readings-file.ts";
 import { growableBytes, growableFloats } from "../rows/growable.ts";
 import type { GrowableBytes, GrowableFloats } from "../rows/growable.ts";
 import { plainNumber, readCellNumber } from "./numbers.ts";
 import type { DecimalSign } from "./numbers.ts";
 import type { ProbeColumn } from "../columns/probe-columns.ts";
-import type { TemperatureUnit } from "../../quantity.ts";
 import { codeOf, good } from "../rows/tally.ts";
 import { isTextFlag } from "./text-flags.ts";
 import { unitCellUnit } from "../columns/written-unit.ts";
@@ -44,8 +44,8 @@ export const createProbeReader = (
   noteUnit: NoteUnit,
 ): ProbeReader => {
   const cells: ProbeCells = { values: growableFloats(), reasons: growableBytes() };
-  let expected: TemperatureUnit | null = unit;
-  const check = (found: TemperatureUnit | null, line: number, text: string): void => {
+  let expected: FileUnit | null = unit;
+  const check = (found: FileUnit | null, line: number, text: string): void => {
     if (found === null) return;
     expected ??= found;
     if (found !== expected) noteUnit(line, text);

@@ -1,15 +1,22 @@
+import type { FileUnit } from "../readings-file.ts";
 import { classifyTemperature, powerOnFaults } from "./faults.ts";
+import { pick } from "../rows/pick.ts";
 import { codeOf, good } from "../rows/tally.ts";
 import { findSpikes } from "./spikes.ts";
-import type { TemperatureUnit } from "../../quantity.ts";
 
 const sensorFault = codeOf("sensor-fault");
 const outOfRange = codeOf("out-of-range");
 const spike = codeOf("spike");
 
 /** Converts to degC in place. */
-export const toCelsius = (values: Float64Array, unit: TemperatureUnit): void => {
+export const toCelsius = (values: Float64Array, unit: FileUnit): void => {
   if (unit === "degC") return;
+  if (unit === "K") {
+    // To a millionth, so that 295.15 K is 22 degC and not a hair more.
+    for (let at = 0; at < values.length; at += 1)
+      values[at] = Math.round((values[at]! - 273.15) * 1e6) / 1e6;
+    return;
+  }
   for (let at = 0; at < values.length; at += 1) values[at] = (values[at]! - 32) / 1.8;
 };
 
@@ -50,12 +57,6 @@ export const finiteCells = (celsius: Float64Array): Uint32Array | null => {
     next += 1;
   }
   return indexes;
-};
-
-export const pick = (values: Float64Array, indexes: Uint32Array): Float64Array => {
-  const picked = new Float64Array(indexes.length);
-  for (let at = 0; at < indexes.length; at += 1) picked[at] = values[indexes[at]!]!;
-  return picked;
 };
 
 /** Marks power-on values and spikes, which show beside their neighbours; the rows are in order of time. */

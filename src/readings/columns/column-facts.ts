@@ -1,8 +1,8 @@
+import type { FileUnit } from "../readings-file.ts";
 import { cellKind } from "../cells/cell-kind.ts";
 import type { SampleRecord } from "../text/dialect.ts";
 import { readCellNumber } from "../cells/numbers.ts";
 import type { DecimalSign } from "../cells/numbers.ts";
-import type { TemperatureUnit } from "../../quantity.ts";
 
 /** What the sample's cells of one column show. */
 export interface ColumnFacts {
@@ -14,7 +14,7 @@ export interface ColumnFacts {
   readonly flags: number;
   readonly filled: number;
   /** Share of the numbers that carry a unit of temperature, and the first such unit. */
-  readonly unit: TemperatureUnit | null;
+  readonly unit: FileUnit | null;
   readonly unitShare: number;
   /** Every number is written without decimals. */
   readonly whole: boolean;

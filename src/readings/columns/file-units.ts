@@ -1,15 +1,16 @@
+import type { TemperatureUnit } from "../../quantity.ts";
+import type { FileUnit } from "../readings-file.ts";
 import { notice } from "../../notice.ts";
 import type { Notice } from "../../notice.ts";
 import type { Plan } from "./plan.ts";
 import { done, failed } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
-import type { TemperatureUnit } from "../../quantity.ts";
 import type { ReadRows } from "../rows/row-reader.ts";
 import { unitFromValues } from "./unit-rule.ts";
 
 /** The unit of each probe, and what the person should know about it. */
 export interface Units {
-  readonly units: readonly TemperatureUnit[];
+  readonly units: readonly FileUnit[];
   readonly notices: readonly Notice[];
 }
 
@@ -34,7 +35,7 @@ export const settleUnits = (
   const open = rows.probes.filter((_, at) => written[at] === null);
   if (open.length === 0 || said !== undefined)
     return done({ units: written.map((unit) => unit ?? said ?? "degC"), notices: [] });
-  const finding = unitFromValues(open.map(({ values }) => values.view()));
+  const finding = unitFromValues(open.map(({ values }) => values));
   if (finding.kind === "undecidable")
     return failed("unit-undecidable", { file: name, middle: finding.middle });
   const { unit, middle } = finding;

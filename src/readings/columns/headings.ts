@@ -79,7 +79,7 @@ const temperature = wordPattern(`
   hitastig thermo~ termo~ pt ntc tc rtd celsius fahrenheit degc degf deg+c deg+f grad+c readout
 `);
 const place = wordPattern(`
-  probe~ sensor~ fuhler ~fuhler messfuhler sonde~ sonda~ anturi~ giver voeler channel~ chan ch kanal~ canal~ canale kanava input eingang
+  probe~ sensor~ fuhler ~fuhler messfuhler sonde~ sonda~ anturi~ giver voeler channel~ chan ch kanal~ kanaal~ voie~ canal~ canale kanava input eingang
   food jar~ glas glass bath ~bad bad water wasser ~wasser eau agua acqua vesi vatten vann milk milch lait leche latte maito melk
   yogurt yoghurt curd room raum zimmer ambient ambiente ambiance air luft outside inside indoor outdoor aussen innen kitchen kuche
   oven ofen pot topf vessel basin tank core kern center centre top bottom box chamber lid wall reading value wert messwert

@@ -108,7 +108,10 @@ const findHeader = (judged: readonly Judged[], firstRow: number, columns: number
   for (let at = firstRow - 1; at >= 0; at -= 1) {
     const candidate = judged[at];
     if (candidate === undefined || isUnitsRow(candidate)) continue;
-    const score = headingScore(candidate, columns);
+    // A line of words right above the rows is their heading rather than one further up.
+    const isNearest = at === firstRow - 1 || (at === firstRow - 2 && isUnitsRow(judged[at + 1]!));
+    const own = headingScore(candidate, columns);
+    const score = own > 0 && isNearest ? own + 1 : own;
     if (score > bestScore) {
       best = at;
       bestScore = score;

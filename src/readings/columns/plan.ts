@@ -3,6 +3,8 @@ import type { ColumnFacts } from "./column-facts.ts";
 import { findDecimal } from "../text/decimal-sign.ts";
 import type { Delimiter } from "../text/dialect.ts";
 import type { HeadingKind } from "./headings.ts";
+import { findIdColumn } from "./id-column.ts";
+import type { IdColumn } from "./id-column.ts";
 import type { Layout } from "./layout.ts";
 import { columnsNamed } from "./named-columns.ts";
 import type { DecimalSign } from "../cells/numbers.ts";
@@ -28,6 +30,10 @@ export interface Plan {
   readonly when: WhenColumns | null;
   readonly probes: readonly ProbeColumn[];
   readonly ignored: readonly string[];
+  /** Names the sensor of each row, perhaps. */
+  readonly idColumn: IdColumn | null;
+  /** A blank line is a reading that is missing: rows of one cell, placed by their number. */
+  readonly blankIsMissing: boolean;
   /** Rows begin with words (a device's name): then words do not tell a summary line. */
   readonly textRowsUsual: boolean;
 }
@@ -65,6 +71,11 @@ const temperatureColumns = (
 const noTime = ({ name, firstLine, names }: Sample) =>
   failed("no-time-column", { file: name, line: firstLine, columns: listed(names) });
 
+/** Rows mostly stand in one line after the other; else blank lines are how the file is set. */
+const runOn = (rows: Sample["rows"]): boolean =>
+  rows.filter(({ line }, at) => line - (rows[at - 1]?.line ?? line - 1) === 1).length >
+  0.6 * rows.length;
+
 /** Decides from the first part of a file's text how all of it is read. */
 export const makePlan = (name: string, text: string, options: ReadingOptions): Outcome<Plan> => {
   const sampled = takeSample(name, text, options);
@@ -87,7 +98,10 @@ export const makePlan = (name: string, text: string, options: ReadingOptions): O
   const dated = { ...view, facts: facts.filter(({ index }) => !chosen.has(index)) };
   const order = options.dateOrder === undefined ? {} : { dateOrder: options.dateOrder };
   const when = findWhenColumns(dated, { ...order, file: name });
-  const free = facts.filter(({ index }) => !(when?.columns.includes(index) ?? false));
+  const untimed = facts.filter(({ index }) => !(when?.columns.includes(index) ?? false));
+  const unsaid = untimed.filter(({ index }) => !chosen.has(index));
+  const idColumn = findIdColumn(rows, unsaid, headings, kinds);
+  const free = untimed.filter(({ index }) => index !== idColumn?.column);
   const columns = temperatureColumns(sample, free, kinds);
   if (!columns.ok) return columns;
   if (when === null && options.intervalSeconds === undefined) return noTime(sample);
@@ -96,5 +110,7 @@ export const makePlan = (name: string, text: string, options: ReadingOptions): O
   for (const { unitColumn } of probes) if (unitColumn !== null) used.add(unitColumn);
   const ignored = sample.names.filter((_, at) => !used.has(at) && (facts[at]?.filled ?? 0) > 0);
   const { split, textRowsUsual } = sample;
-  return done({ delimiter, decimal, layout, split, when, probes, ignored, textRowsUsual });
+  const found = { delimiter, decimal, layout, split, when, probes, ignored };
+  const blankIsMissing = when === null && columnCount === 1 && runOn(rows);
+  return done({ ...found, idColumn, blankIsMissing, textRowsUsual });
 };

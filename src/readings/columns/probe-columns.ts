@@ -1,7 +1,8 @@
+import type { FileUnit } from "../readings-file.ts";
 import type { ColumnFacts } from "./column-facts.ts";
 import { withoutUnit } from "./heading-unit.ts";
+import { withoutKelvin } from "./kelvin.ts";
 import { isSameInFahrenheit } from "./likeness.ts";
-import type { TemperatureUnit } from "../../quantity.ts";
 import { fullHeading } from "./sample.ts";
 import type { Sample } from "./sample.ts";
 import { findUnitColumns, preambleUnit, writtenUnit } from "./written-unit.ts";
@@ -13,7 +14,7 @@ export interface ProbeColumn {
   readonly heading: string;
   /** The heading without its unit. */
   readonly bareName: string;
-  readonly unit: TemperatureUnit | null;
+  readonly unit: FileUnit | null;
   readonly unitColumn: number | null;
   /** Step of the last decimal written in the sample, in the file's unit. */
   readonly printedStep: number;
@@ -40,7 +41,11 @@ export const probeColumns = (
     const isCounted = lettered.test(heading) && areCounted;
     const saying = isCounted ? (layout.units[column] ?? "") : fullHeading(layout, column);
     const written = writtenUnit(own, saying, units, rows);
-    const bareName = isCounted ? heading : withoutUnit(heading);
+    const bareName = isCounted
+      ? heading
+      : written.unit === "K"
+        ? withoutKelvin(heading)
+        : withoutUnit(heading);
     return { column, heading, bareName, ...written, printedStep: 10 ** -own.decimals };
   });
   return settleUnits(withoutTwins(probes, facts), sample);

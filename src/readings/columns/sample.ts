@@ -3,6 +3,7 @@ import type { Delimiter, SampleRecord } from "../text/dialect.ts";
 import { headingUnit } from "./heading-unit.ts";
 import { headingKind } from "./headings.ts";
 import type { HeadingKind } from "./headings.ts";
+import { mayMeanKelvin } from "./kelvin.ts";
 import { findLayout } from "./layout.ts";
 import type { Layout } from "./layout.ts";
 import { speakingNames } from "./named-columns.ts";
@@ -102,6 +103,9 @@ export const kindsOf = ({ layout, columnCount }: Sample): HeadingKind[] =>
     const unit = layout.units[column] ?? "";
     const kind = headingKind(fullHeading(layout, column));
     const isOtherUnit =
-      unit !== "" && headingUnit(unit) === null && !/^[-[(]?-?[)\]]?$/u.test(unit);
+      unit !== "" &&
+      headingUnit(unit) === null &&
+      !mayMeanKelvin(unit) &&
+      !/^[-[(]?-?[)\]]?$/u.test(unit);
     return isOtherUnit && kind !== "time" && kind !== "date" ? "other" : kind;
   });

@@ -1,3 +1,4 @@
+import { isKelvinLike } from "./kelvin.ts";
 import { fahrenheitToCelsius } from "../../quantity.ts";
 import type { TemperatureUnit } from "../../quantity.ts";
 
@@ -20,6 +21,17 @@ const isReading = (value: number): boolean => value > -60 && value < 260;
 
 /** So many values give the middle; of more, every second, third ... is taken. */
 const enough = 1_000_000;
+
+/** Middle of up to a thousand values spread over each column, whatever they are. */
+const medianOf = (columns: readonly Float64Array[]): number => {
+  const taken: number[] = [];
+  for (const column of columns) {
+    const stride = Math.max(1, Math.ceil(column.length / 1000));
+    for (let at = 0; at < column.length; at += stride)
+      if (!Number.isNaN(column[at])) taken.push(column[at]!);
+  }
+  return Float64Array.from(taken).toSorted()[taken.length >> 1] ?? Number.NaN;
+};
 
 interface Summary {
   readonly least: number;
@@ -50,10 +62,12 @@ const summarise = (columns: readonly Float64Array[]): Summary => {
  * The unit of readings that carry none, from their median, least and greatest:
  * a middle up to 55 is degC; above 65 degF, where the greatest is above what
  * boiling water shows in degC, or all could be degF in a kitchen; otherwise
- * open. The bounds are common sense about water tests, no source. `columns`
+ * open. Temperatures in kelvin are never assumed: open as well. The bounds are common sense about water tests, no source. `columns`
  * may hold NaN.
  */
 export const unitFromValues = (columns: readonly Float64Array[]): UnitFinding => {
+  const kelvin = medianOf(columns);
+  if (isKelvinLike(kelvin)) return { kind: "undecidable", middle: kelvin };
   const { least, most, middle } = summarise(columns);
   if (!(middle > highestCelsiusMiddle)) return { kind: "unit", unit: "degC", middle };
   const asCelsius = fahrenheitToCelsius(middle);

@@ -52,7 +52,7 @@ const most = 0.5;
 /** Column sets worth trying: date with clock (and AM/PM), then single columns. */
 const candidates = (view: ColumnView): number[][] => {
   const facts = view.facts.filter(({ times }) => times > 0);
-  const dates = facts.filter(({ index }) => shareOf(view, index, isDateOnly) > most);
+  const dates = view.facts.filter(({ index }) => shareOf(view, index, isDateOnly) > most);
   const clocks = facts.filter(({ index }) => shareOf(view, index, isClock) > most);
   const half = (index: number): number[] =>
     index < view.facts.length && shareOf(view, index, isHalfDay) > most ? [index] : [];

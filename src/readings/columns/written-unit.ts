@@ -1,20 +1,22 @@
 import type { ColumnFacts } from "./column-facts.ts";
 import type { SampleRecord } from "../text/dialect.ts";
 import { headingUnit } from "./heading-unit.ts";
-import type { TemperatureUnit } from "../../quantity.ts";
+import { isKelvin } from "./kelvin.ts";
+import type { FileUnit } from "../readings-file.ts";
 
 /** A unit of temperature as the file writes it, and the column of units, if that is where it stands. */
 export interface WrittenUnit {
-  readonly unit: TemperatureUnit | null;
+  readonly unit: FileUnit | null;
   readonly unitColumn: number | null;
 }
 
 const unitCell =
-  /^(?:[\u00b0\u00ba\u02da\ufffd?]?\s*[cf]|deg(?:rees?|\.)?\s*[cf]|\u2103|\u2109|celsius|fahrenheit)$/iu;
+  /^(?:k|kelvin|[\u00b0\u00ba\u02da\ufffd?]?\s*[cf]|deg(?:rees?|\.)?\s*[cf]|\u2103|\u2109|celsius|fahrenheit)$/iu;
 
 /** The unit a cell of a units column names, null where it names none. */
-export const unitCellUnit = (cell: string): TemperatureUnit | null => {
+export const unitCellUnit = (cell: string): FileUnit | null => {
   const text = cell.trim();
+  if (/^k(?:elvin)?$/iu.test(text)) return "K";
   return unitCell.test(text) ? headingUnit(text.toUpperCase()) : null;
 };
 
@@ -26,7 +28,7 @@ export const findUnitColumns = (rows: readonly SampleRecord[], columnCount: numb
     return units.length > 0 && units.length >= 0.9 * filled.length;
   });
 
-const firstUnitIn = (rows: readonly SampleRecord[], column: number): TemperatureUnit | null => {
+const firstUnitIn = (rows: readonly SampleRecord[], column: number): FileUnit | null => {
   for (const { cells } of rows) {
     const unit = unitCellUnit(cells[column] ?? "");
     if (unit !== null) return unit;
@@ -48,14 +50,15 @@ export const writtenUnit = (
   const beside = unitColumns.find((column) => column > facts.index);
   const unitColumn = beside ?? unitColumns[0] ?? null;
   if (unitColumn !== null) return { unit: firstUnitIn(rows, unitColumn), unitColumn };
-  return { unit: headingUnit(heading) ?? facts.unit, unitColumn: null };
+  const kelvin = isKelvin(heading, facts.median) ? "K" : null;
+  return { unit: headingUnit(heading) ?? kelvin ?? facts.unit, unitColumn: null };
 };
 
 const saysUnit = /(?:unit|einheit|unite|unidad|unita|yksikko|enhet|eenheid|scale|skala|temp)/iu;
 
 /** A unit that the preamble states ("Temperature unit;degF"), where it states only one. */
-export const preambleUnit = (preamble: readonly SampleRecord[]): TemperatureUnit | null => {
-  const units = new Set<TemperatureUnit>();
+export const preambleUnit = (preamble: readonly SampleRecord[]): FileUnit | null => {
+  const units = new Set<FileUnit>();
   for (const { cells } of preamble) {
     const text = cells.map((cell) => cell.normalize("NFD").replaceAll(/\p{M}/gu, "")).join(" ");
     if (!saysUnit.test(text)) continue;

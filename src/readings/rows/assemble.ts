@@ -1,12 +1,12 @@
 import type { FoundTimes } from "../times/time-types.ts";
-import { indexesOf, putInOrder } from "./in-order.ts";
+import { putInOrder } from "./in-order.ts";
 import type { Order } from "./in-order.ts";
 import { good, reasonOf } from "./tally.ts";
-import type { CellsSetAside } from "../readings-file.ts";
+import type { CellsSetAside, FileUnit } from "../readings-file.ts";
+import { indexesOf, pick, pickBytes, pickCounts } from "./pick.ts";
 import type { ReadRows } from "./row-reader.ts";
 import { createTally } from "./tally.ts";
-import { finiteCells, markCodes, markLeaps, pick, toCelsius } from "../cells/temperature-cells.ts";
-import type { TemperatureUnit } from "../../quantity.ts";
+import { finiteCells, markCodes, markLeaps, toCelsius } from "../cells/temperature-cells.ts";
 
 /** One probe's good readings. */
 export interface AssembledProbe {
@@ -41,18 +41,6 @@ const usableRows = (cells: readonly Cells[], lines: Uint32Array, rows: ReadRows)
   for (let row = 0; row < wanted.length; row += 1)
     if (wanted[row] === 0) rows.tally.add(reasonOf(first?.[row] ?? 0), lines[row]!);
   return wanted;
-};
-
-const pickBytes = (bytes: Uint8Array, indexes: Uint32Array): Uint8Array => {
-  const picked = new Uint8Array(indexes.length);
-  for (let at = 0; at < indexes.length; at += 1) picked[at] = bytes[indexes[at]!]!;
-  return picked;
-};
-
-const pickCounts = (counts: Uint32Array, indexes: Uint32Array): Uint32Array => {
-  const picked = new Uint32Array(indexes.length);
-  for (let at = 0; at < indexes.length; at += 1) picked[at] = counts[indexes[at]!]!;
-  return picked;
 };
 
 interface Table {
@@ -98,10 +86,10 @@ const countCells = (reasons: Uint8Array, lines: Uint32Array): AssembledProbe["ce
 export const assembleRows = (
   rows: ReadRows,
   found: Pick<FoundTimes, "seconds">,
-  units: readonly TemperatureUnit[],
+  units: readonly FileUnit[],
 ): AssembledRows => {
   const cells = rows.probes.map(({ values, reasons }, at) => {
-    const own: Cells = { celsius: values.view(), reasons: reasons.view() };
+    const own: Cells = { celsius: values, reasons };
     toCelsius(own.celsius, units[at] ?? "degC");
     markCodes(own.celsius, own.reasons);
     return own;

@@ -1,3 +1,4 @@
+import { indexesOf } from "./pick.ts";
 import type { Tally } from "./tally.ts";
 
 /** Rows to be used, in order of time, no two at one time. */
@@ -8,21 +9,6 @@ export interface Order {
   readonly moved: number;
   readonly firstMovedLine: number;
 }
-
-/** Indexes of the marks that are 1. */
-export const indexesOf = (wanted: Uint8Array): Uint32Array => {
-  let count = 0;
-  for (const mark of wanted) count += mark;
-  const rows = new Uint32Array(count);
-  let at = 0;
-  for (let row = 0; row < wanted.length; row += 1) {
-    if (wanted[row] === 1) {
-      rows[at] = row;
-      at += 1;
-    }
-  }
-  return rows;
-};
 
 const isStrictlyRising = (seconds: Float64Array, wanted: Uint8Array): boolean => {
   for (let row = 0; row < seconds.length; row += 1) {

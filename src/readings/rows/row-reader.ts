@@ -2,8 +2,11 @@ import { growableCounts } from "./growable.ts";
 import { headingUnit } from "../columns/heading-unit.ts";
 import type { Plan } from "../columns/plan.ts";
 import { createProbeReader, textFlag, unparseable } from "../cells/probe-reader.ts";
-import type { NoteUnit, ProbeCells } from "../cells/probe-reader.ts";
-import { isTextRow, rowKey } from "./row-text.ts";
+import type { NoteUnit } from "../cells/probe-reader.ts";
+import { createHeadingFollower } from "./heading-again.ts";
+import { createRowIdReader } from "./row-ids.ts";
+import type { RowIds } from "./row-ids.ts";
+import { isMisaligned, isTextRow, rowKey } from "./row-text.ts";
 import { joinDecimals } from "../text/split-decimals.ts";
 import { createTally } from "./tally.ts";
 import type { Tally } from "./tally.ts";
@@ -16,22 +19,25 @@ export interface ReadRows {
   readonly tally: Tally;
   /** 1-based line of each row with a time. */
   readonly lines: Uint32Array;
-  readonly probes: readonly ProbeCells[];
+  /** NaN and a reason where there is no number. */
+  readonly probes: readonly { readonly values: Float64Array; readonly reasons: Uint8Array }[];
+  /** Where a column names the sensor of each row. */
+  readonly ids: RowIds | null;
   readonly times: TimeAccumulator | null;
   /** The first cell that names another unit than its column. */
   readonly otherUnit: { readonly line: number; readonly found: string } | null;
+  /** A heading in the middle that names other columns, with readings below it. */
+  readonly otherHeading: { readonly line: number; readonly found: string } | null;
+  /** The first heading in the middle by which the rows below it are read. */
+  readonly movedAt: number | null;
 }
 
 export interface RowReader {
   row(cells: readonly string[], line: number): void;
+  /** A blank line, which in a file of readings alone is a reading that is missing. */
+  blank(line: number): void;
   finish(): ReadRows;
 }
-
-/** A comma too many in a comma-delimited row of digits ("22:30,41,2"): which cell is which is not sure. */
-const isOverlong = (cells: readonly string[], { delimiter, layout }: Plan): boolean =>
-  cells.length > layout.columnCount &&
-  delimiter === "," &&
-  cells.slice(layout.columnCount).every((cell) => /^\s*\d+\s*$/u.test(cell));
 
 /** Text rows wait until it is clear whether readings, a heading or the end of the file follows them. */
 interface Waiting {
@@ -62,6 +68,7 @@ export const createRowReader = (plan: Plan): RowReader => {
   const headingLength = layout.headings?.length ?? 0;
   const waiting: Waiting = { count: 0, firstLine: 0 };
   const times = when?.recogniser.createAccumulator() ?? null;
+  const ids = plan.idColumn === null ? null : createRowIdReader(plan.idColumn);
   const timeCells: string[] = [];
   let rowsRead = 0;
   let otherUnit: ReadRows["otherUnit"] = null;
@@ -80,9 +87,13 @@ export const createRowReader = (plan: Plan): RowReader => {
   };
   const faultReason = when === null ? "unparseable-temperature" : "unparseable-time";
 
+  const follower = createHeadingFollower(layout.headings, when?.columns ?? []);
+
   /** Heading printed again, text, or a row whose time cannot be read. */
   const putAside = (cells: readonly string[], line: number): void => {
-    if (keys.has(rowKey(cells))) {
+    const isKnown = keys.has(rowKey(cells));
+    if (isKnown || follower.follow(cells, line)) {
+      if (isKnown) follower.reset();
       settle("repeated-header");
       tally.add("repeated-header", line);
       return;
@@ -115,17 +126,36 @@ export const createRowReader = (plan: Plan): RowReader => {
     return !isSummary && reasons.some((reason) => reason !== unparseable);
   };
 
+  const nothing: readonly string[] = [""];
+  const blanks: number[] = [];
+  /** Blank lines between two readings; those before and after all of them are none. */
+  const settleBlanks = (): void => {
+    for (const line of blanks) {
+      rowsRead += 1;
+      lines.push(line);
+      for (const probe of probes) probe.read(nothing, line);
+    }
+    blanks.length = 0;
+  };
+
   return {
+    blank(line) {
+      if (plan.blankIsMissing && lines.length > 0) blanks.push(line);
+    },
     row(written, line) {
       rowsRead += 1;
-      const cells = split === null ? written : joinDecimals(written, split);
+      const joined = split === null ? written : joinDecimals(written, split);
+      const cells = follower.inPlace(joined);
       if (!hasTime(cells, line)) {
-        putAside(cells, line);
+        putAside(joined, line);
         return;
       }
+      follower.reading();
       settle(faultReason);
+      if (blanks.length > 0) settleBlanks();
       lines.push(line);
-      const refused = split === null && isOverlong(cells, plan);
+      ids?.read(cells);
+      const refused = split === null && isMisaligned(cells, plan.delimiter, layout.columnCount);
       for (const probe of probes) {
         if (refused) probe.refuse();
         else probe.read(cells, line);
@@ -137,9 +167,15 @@ export const createRowReader = (plan: Plan): RowReader => {
         rowsRead,
         tally,
         lines: lines.view(),
-        probes: probes.map(({ cells }) => cells),
+        probes: probes.map(({ cells }) => ({
+          values: cells.values.view(),
+          reasons: cells.reasons.view(),
+        })),
+        ids: ids?.finish() ?? null,
         times,
         otherUnit,
+        otherHeading: follower.other(),
+        movedAt: follower.movedAt(),
       };
     },
   };

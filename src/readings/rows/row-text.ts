@@ -1,3 +1,5 @@
+import type { Delimiter } from "../text/dialect.ts";
+
 /**
  * Rows that are words rather than damaged readings: summaries, notices, a
  * preamble printed again. Three letters in a row make a word (a month's name
@@ -22,4 +24,22 @@ export const rowKey = (cells: readonly string[]): string => {
     .slice(0, width)
     .map((cell) => cell.trim().toLowerCase())
     .join("\u001f");
+};
+
+/**
+ * Which cell is which is not sure: a comma too many in a comma-delimited row of
+ * digits ("22:30,41,2"), or a cell left out between blanks.
+ */
+export const isMisaligned = (
+  cells: readonly string[],
+  delimiter: Delimiter,
+  columnCount: number,
+): boolean => {
+  if (cells.length === columnCount) return false;
+  if (delimiter === " " || delimiter === "  ") return true;
+  return (
+    cells.length > columnCount &&
+    delimiter === "," &&
+    cells.slice(columnCount).every((cell) => /^\s*\d+\s*$/u.test(cell))
+  );
 };

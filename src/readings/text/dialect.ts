@@ -2,7 +2,8 @@ import { cellKind } from "../cells/cell-kind.ts";
 import { eachRecord } from "./records.ts";
 import { createRecordSplitter } from "./record-splitter.ts";
 
-export type Delimiter = "," | ";" | "\t" | "|";
+/** " " stands for runs of blanks, two of them for runs of two or more. */
+export type Delimiter = "," | ";" | "\t" | "|" | " " | "  ";
 
 /** One record of the sample and the line it begins in. */
 export interface SampleRecord {
@@ -23,9 +24,12 @@ export const sampleRecords = (text: string, delimiter: Delimiter): SampleRecord[
 /** Order in which equally good delimiters are preferred: a comma is a decimal sign as well. */
 export const delimiters: readonly Delimiter[] = ["\t", ";", "|", ","];
 
+/** A time and a number, or numbers set far apart, that a decimal comma has not parted. */
+const twoInOne = /:\d{2} +[-\d]\d*$|\d {2,}[-\d]/u;
 /** Cells that are whole: a reading, a time, nothing, or words without another delimiter in them. */
 const isWhole = (cell: string, delimiter: Delimiter): boolean => {
   if (cellKind(cell) !== "words") return true;
+  if (twoInOne.test(cell)) return false;
   return !delimiters.some((sign) => sign !== delimiter && cell.includes(sign));
 };
 
@@ -75,7 +79,7 @@ const thinned = (text: string): string => {
   return [...lines.slice(0, sampleLines), ...lines.slice(-sampleLines)].join("\n");
 };
 
-const commaNumber = /^\s*[-+\u2212]?\d{1,3},\d{1,3}\s*(?:(?:[\u00b0\u00ba\ufffd]\s*)?[CF])?\s*$/iu;
+const commaNumber = /^\s*[-+\u2212]?\d{1,3},\d{1,6}\s*(?:(?:[\u00b0\u00ba\ufffd]\s*)?[CF])?\s*$/iu;
 
 /**
  * True for one column of numbers with decimal commas under a heading of one
@@ -96,6 +100,21 @@ const isOneColumn = (sample: string): boolean => {
   return !above.includes(",") || numbers.every((line) => /[CF]\s*$/iu.test(line));
 };
 
+/** Two cells that are a time or a number: blanks part words as well. */
+const holdsReadings = ({ cells }: SampleRecord): boolean =>
+  cells.filter((cell) => /^(?:time|number)$/u.test(cellKind(cell))).length > 1;
+
+/** Runs of blanks, where they cut the sample better than any sign does. */
+const findBlanks = (sample: string, leastScore: number): Delimiter | null => {
+  for (const blanks of ["  ", " "] as const) {
+    const records = sampleRecords(sample, blanks);
+    const rows = records.filter(holdsReadings).length;
+    if (rows >= 0.5 * records.length && delimiterScore(records, blanks) > leastScore * 1.0001)
+      return blanks;
+  }
+  return null;
+};
+
 /**
  * The delimiter of a text, by how consistently it cuts the sample's lines into
  * whole cells, never by the first line alone; null where none does (one column).
@@ -113,7 +132,7 @@ export const findDelimiter = (text: string): Delimiter | null => {
       bestScore = score;
     }
   }
-  return best;
+  return findBlanks(sample, bestScore) ?? best;
 };
 
 export { widthOf };

@@ -5,6 +5,8 @@ export type Cells = readonly string[];
 /** Called for each record that is not blank, with the 1-based line it begins in. */
 export type RecordVisitor = (cells: Cells, line: number) => void;
 
+const ignoreBlank = (): void => {};
+
 const lineEnds = (cells: Cells): number => {
   let count = 0;
   for (const cell of cells) {
@@ -43,6 +45,18 @@ const eachPlainRecord = (
   }
 };
 
+/** Columns set apart by runs of blanks, two or more where the delimiter is two. */
+const eachSpacedRecord = (
+  block: string,
+  delimiter: string,
+  visit: (cells: string[]) => void,
+): void => {
+  const gap = delimiter.length > 1 ? / {2,}/u : / +/u;
+  const lines = block.split("\n");
+  if (lines.at(-1) === "") lines.pop();
+  for (const line of lines) visit(line.trim().split(gap));
+};
+
 /**
  * Splits blocks of whole records (from `record-splitter.ts`) into cells,
  * by csv-parse where there are quotes, and keeps count of the file's lines: a blank line comes back as a
@@ -52,6 +66,7 @@ const eachPlainRecord = (
 export const createRecordReader = (
   delimiter: string,
   visit: RecordVisitor,
+  blank: (line: number) => void = ignoreBlank,
 ): ((block: string) => void) => {
   const options = {
     delimiter,
@@ -67,10 +82,15 @@ export const createRecordReader = (
     cells.every((cell) => cell.trim() === "");
   let line = 1;
   const take = (cells: Cells): void => {
-    if (!isBlank(cells)) visit(cells, line);
+    if (isBlank(cells)) blank(line);
+    else visit(cells, line);
     line += 1;
   };
   return (block) => {
+    if (delimiter.trim() === "" && delimiter !== "\t") {
+      eachSpacedRecord(block, delimiter, take);
+      return;
+    }
     if (!block.includes('"')) {
       eachPlainRecord(block, delimiter, take);
       return;

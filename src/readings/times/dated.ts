@@ -15,6 +15,7 @@ import { mendedNotices } from "./mend.ts";
 import { fitsKind, type StampKind } from "./stamp-kind.ts";
 import { createStampReader } from "./stamp.ts";
 import type { FoundTimes, TimeAccumulator, TimeOptions } from "./time-types.ts";
+import { runsWithoutYear } from "./without-year.ts";
 import { lostHalf } from "./unwrap.ts";
 
 const day = 86400;
@@ -67,6 +68,7 @@ export const createDatedAccumulator = (
   let turnedAway = 0;
   let dotted = true;
   let firstOffset = 0;
+  let firstCells = "";
   let yearFirst = false;
   const last = { open: false, year: NaN, month: NaN, day: NaN, fits: false, against: false };
 
@@ -78,7 +80,7 @@ export const createDatedAccumulator = (
 
   const addKnown = (): boolean => {
     if (!isCivil(stamp.year, stamp.month, stamp.day)) return false;
-    yearFirst ||= !stamp.layout.named;
+    yearFirst ||= !stamp.layout.named && !kind.yearless;
     runs.addKnown(seconds.length, daysFromCivil(stamp.year, stamp.month, stamp.day));
     return true;
   };
@@ -108,7 +110,7 @@ export const createDatedAccumulator = (
   const add = (cells: readonly string[], line: number): boolean => {
     if (!reader.read(cells) || !fitsKind(stamp, kind) || !addDate(cells, line)) return false;
     const offset = kind.zoned ? stamp.offset : 0;
-    if (seconds.length === 0) firstOffset = offset;
+    if (seconds.length === 0) [firstOffset, firstCells] = [offset, cells.join(" ")];
     lines.add(seconds.length, line);
     seconds.push(stamp.seconds - offset);
     return true;
@@ -120,10 +122,11 @@ export const createDatedAccumulator = (
     const order = votes.candidates()[0]!.replace("-", " ");
     return failed("date-order-contradicted", { file, order, ...against });
   };
+  const dates = kind.yearless ? runsWithoutYear(runs) : runs;
   const decide = (): FoundOrder | null =>
     anyOpen === null
       ? { order: yearFirst ? "year-first" : null, reading: "year-first", why: null }
-      : decideDateOrder(runs, votes.candidates(), dotted);
+      : decideDateOrder(dates, votes.candidates(), dotted);
   const finish = (): Outcome<FoundTimes> => {
     const wrong = contradiction();
     if (wrong !== null) return wrong;
@@ -131,7 +134,7 @@ export const createDatedAccumulator = (
     const found = decide();
     if (found === null) return failed("date-order-undecidable", { file, ...anyOpen! });
     const values = seconds.view();
-    const zero = addDays(values, runs, found);
+    const zero = addDays(values, dates, found);
     const row = kind.half || kind.zoned ? -1 : lostHalf(values);
     if (row >= 0)
       return failed("time-undecidable", {
@@ -141,7 +144,8 @@ export const createDatedAccumulator = (
       });
     const startWallClock = (zero * day + values[0]! + firstOffset) * 1000;
     const mended = kind.zoned ? [] : mendedNotices(values, lines);
-    const notices = [...orderNotices(found), ...mended];
+    const year = kind.yearless ? [notice("year-unknown", { found: firstCells })] : [];
+    const notices = [...orderNotices(found), ...year, ...mended];
     return done({ format, seconds: values, startWallClock, dateOrder: found.order, notices });
   };
   return { add, finish };

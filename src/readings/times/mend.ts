@@ -38,6 +38,13 @@ const jumpBetween = (before: number, after: number, median: number): number => {
   return 0;
 };
 
+/** The stamp after those equal to that of `row`; one usual step on where there is none. */
+const nextStamp = (seconds: Float64Array, row: number, usual: number): number => {
+  let next = row + 1;
+  while (seconds[next] === seconds[row]) next++;
+  return seconds[next] ?? seconds[row]! + usual;
+};
+
 /** Takes the jumps out, in place; `usual` is the usual step. */
 const takeOut = (seconds: Float64Array, usual: number): readonly ClockJump[] => {
   const jumps: ClockJump[] = [];
@@ -47,7 +54,7 @@ const takeOut = (seconds: Float64Array, usual: number): readonly ClockJump[] => 
     const shown = seconds[row]!;
     const jump = jumpBetween(before, shown, usual);
     // Where the rows do not go on at the usual step, a single row is out of place.
-    const next = (seconds[row + 1] ?? shown + usual) - shown - usual;
+    const next = jump === 0 ? 0 : nextStamp(seconds, row, usual) - shown - usual;
     if (jump !== 0 && Math.abs(next) <= usual / 2 + 1) {
       jumps.push({ row, seconds: jump });
       shift += jump;

@@ -11,6 +11,7 @@ export interface Layout {
   readonly dotted: boolean;
   /** No token for seconds: 10:30 may be hours and minutes, or minutes and seconds. */
   readonly twoPart: boolean;
+  /** -1 where the date has none. */
   readonly year: number;
   /** Month, or the first part of an open date. */
   readonly month: number;
@@ -43,6 +44,13 @@ const dates = [
   "(?:M ?,? ?)?(?<month>M)[-/. ]*(?<day>d)[-/., ]+(?<year>[Yd])",
   "(?<year>Y)[-/. ]*(?<month>M)[-/. ]*(?<day>d)",
 ];
+/** Without a year; only before a clock, blanks between. */
+const yearlessDates = [
+  "(?<first>d)(?<mark>[-/])(?<second_>d)",
+  "(?<first>d)(?<mark>\\.) ?(?<second_>d)\\.?",
+  "(?:M ?,? ?)?(?<day>d)[-/. ]*(?<month>M)\\.?",
+  "(?:M ?,? ?)?(?<month>M)[-/. ]*(?<day>d)",
+];
 const fraction = `(?:[.,:](?<fraction>${any}))?`;
 const colons = (hour: string): string =>
   `(?<hour>${hour}):(?<minute>d)(?::(?<second>d)${fraction})?`;
@@ -69,7 +77,8 @@ const timeOfDay = (time: string): string => `(?:(?<before>a) ?)?${time}(?: ?(?<a
 
 /** Whole shapes, the likelier reading first. */
 const patterns = (): RegExp[] => {
-  const sources: string[] = [];
+  // "Nov 25 22:10:15" is a clock after a date, not the year 22 and ten past nothing.
+  const sources = yearlessDates.map((date) => `${date}[ T,]+${timeOfDay(colons("d"))}${zone}`);
   for (const time of datedTimes) {
     for (const date of dates) {
       sources.push(`${date}${glue}${timeOfDay(time)}${zone}`);

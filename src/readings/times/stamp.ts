@@ -2,6 +2,7 @@ import { fullYear } from "./civil-days.ts";
 import { layoutOf, type Layout } from "./stamp-layout.ts";
 import { createScan, scanStamp, shapeOf, type Scan } from "./scan.ts";
 import { createTemplate } from "./template.ts";
+import { anyYear } from "./without-year.ts";
 
 /** The parts of the stamp read last; one object is filled again and again. */
 export interface Stamp {
@@ -38,8 +39,8 @@ const readDate = (scan: Scan, layout: Layout, stamp: Stamp): void => {
     stamp.day = whole % 100;
     return;
   }
-  const digits = scan.digits[layout.year]!;
-  stamp.year = fullYear(at(scan, layout.year), digits);
+  const digits = layout.year < 0 ? 4 : scan.digits[layout.year]!;
+  stamp.year = layout.year < 0 ? anyYear : fullYear(at(scan, layout.year), digits);
   stamp.month = at(scan, layout.month);
   stamp.day = at(scan, layout.day);
   stamp.shortYear = layout.date === "open" && digits <= 2 && scan.digits[layout.month] === 2;

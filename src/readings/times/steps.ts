@@ -2,7 +2,7 @@
 export interface UsualStep {
   /** Median of the steps forward; NaN without any. */
   readonly median: number;
-  /** Share of all steps within half a median of it, 0 to 1. */
+  /** Share of the steps, those to an equal stamp left out, within half a median of it, 0 to 1. */
   readonly share: number;
 }
 
@@ -17,6 +17,7 @@ export const usualStep = (seconds: Float64Array): UsualStep => {
     steps.push(seconds[index]! - seconds[index - 1]!);
   const forward = Float64Array.from(steps.filter((step) => step > 0)).toSorted();
   const median = forward[forward.length >> 1] ?? NaN;
-  const near = steps.filter((step) => Math.abs(step - median) <= median / 2).length;
-  return { median, share: steps.length === 0 ? 0 : near / steps.length };
+  const near = steps.filter((step) => step !== 0 && Math.abs(step - median) <= median / 2).length;
+  const moved = steps.filter((step) => step !== 0).length;
+  return { median, share: moved === 0 ? 0 : near / moved };
 };

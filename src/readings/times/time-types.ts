@@ -36,7 +36,7 @@ export interface FoundTimes {
   readonly seconds: Float64Array;
   /**
    * Wall clock of `seconds[0]` as if in UTC, ms since 1970; on 1970-01-01 where
-   * only a clock is written; null where times are elapsed or the half of the
+   * only a clock, or no year, is written; null where times are elapsed or the half of the
    * day is unknown.
    */
   readonly startWallClock: number | null;

@@ -1,3 +1,4 @@
+import { notice, type Notice } from "../../notice.ts";
 import { done, failed, type Outcome } from "../../problem.ts";
 import { growableFloats } from "../rows/growable.ts";
 import { createLineRecord } from "./line-record.ts";
@@ -32,6 +33,7 @@ const readTwoParts = (facts: UndatedFacts, heading: TimeHeading): UndatedReading
   if (heading.parts === "minutes-seconds") return "minutes-seconds";
   if (heading.parts === "hours-minutes" || facts.largest <= day) return null;
   if (facts.largest >= 60 * hour) return "minutes-seconds";
+  if (facts.longestBack === 0) return "elapsed";
   // Back from 59 to 00: the hour is not shown. Else 26:30 may be hours or minutes.
   return facts.longestBack > 30 * hour ? "minutes-seconds" : "undecidable";
 };
@@ -40,7 +42,9 @@ const readTwoParts = (facts: UndatedFacts, heading: TimeHeading): UndatedReading
  * Clock or elapsed time: by what the cells show, then by the heading, then by
  * values beyond 24 hours; else a clock. Two parts (10:30) are hours and
  * minutes unless the heading or values beyond 59 say minutes and seconds;
- * with values of 24 to 59 it cannot be told.
+ * with values of 24 to 59 they are hours where they rise to the end (in minutes
+ * and seconds the file would end before its first hour, and no test of a hold
+ * is that short); else it cannot be told.
  */
 export const readUndated = (facts: UndatedFacts, heading: TimeHeading): UndatedReading => {
   if (facts.half) return "clock";
@@ -50,6 +54,17 @@ export const readUndated = (facts: UndatedFacts, heading: TimeHeading): UndatedR
   if (twoParts !== null) return twoParts;
   return heading.elapsed || facts.largest > day ? "elapsed" : "clock";
 };
+
+/** Two parts beyond 24 that no heading explains. */
+const decided = ({ parts }: TimeHeading, { twoPart, days, largest }: UndatedFacts): boolean =>
+  twoPart && !days && parts === null && largest > day;
+
+const decidedNotice = (found: string): Notice =>
+  notice("time-decided", {
+    found,
+    reading: "hours and minutes",
+    why: "they rise to the end, and as minutes and seconds the whole file would be under an hour",
+  });
 
 const longestBackIn = (seconds: Float64Array): number => {
   let longest = 0;
@@ -79,6 +94,7 @@ export const createUndatedAccumulator = (
   let twoPart = true;
   let largest = 0;
   let found = "";
+  let greatest = "";
   let firstOffset = 0;
 
   const add = (cells: readonly string[], line: number): boolean => {
@@ -88,7 +104,7 @@ export const createUndatedAccumulator = (
     days ||= stamp.layout.days >= 0;
     minutesSeconds ||= stamp.layout.hour < 0;
     twoPart &&= stamp.layout.twoPart;
-    largest = Math.max(largest, stamp.seconds);
+    if (stamp.seconds > largest) [largest, greatest] = [stamp.seconds, cells.join(" ")];
     lines.add(column.length, line);
     column.push(stamp.seconds - offset);
     return true;
@@ -112,7 +128,10 @@ export const createUndatedAccumulator = (
     const reading = column.length === 0 ? "undecidable" : readUndated(facts, heading);
     if (reading === "undecidable") return undecidable();
     if (reading === "clock") return clockTimes(seconds);
-    if (reading === "elapsed") return done(elapsedTimes(seconds, largest, day));
+    if (reading === "elapsed") {
+      const notices = decided(heading, facts) ? [decidedNotice(greatest)] : [];
+      return done({ ...elapsedTimes(seconds, largest, day), notices });
+    }
     if (!minutesSeconds) for (let row = 0; row < seconds.length; row++) seconds[row]! /= 60;
     return done(elapsedTimes(seconds, minutesSeconds ? largest : largest / 60, hour));
   };

@@ -6,12 +6,19 @@ import { grouped, percent } from "../number-format.ts";
 import { difference, temperatureRange, tolerance, uncertainty } from "../temperature-text.ts";
 import { dateAndClock, duration } from "../time-text.ts";
 import { requirementText } from "../wording/answers.ts";
+import { cultureName } from "../wording/cultures.ts";
 import { provenanceNames, timeFormatNames } from "../wording/names.ts";
 import { unitSign } from "../writing.ts";
 import type { Writing } from "../writing.ts";
 import { pairsTable } from "./pairs-table.ts";
 
-const delimiterNames = { ",": "comma", ";": "semicolon", "\t": "tab", "|": "pipe" } as const;
+const delimiterNames = {
+  ",": "comma",
+  ";": "semicolon",
+  "\t": "tab",
+  "|": "pipe",
+  " ": "blanks",
+} as const;
 
 const fileRows = ({ readings, sha256 }: AnalysedFile, writing: Writing) => {
   const start = dateAndClock(readings.startWallClock, 0);
@@ -19,7 +26,7 @@ const fileRows = ({ readings, sha256 }: AnalysedFile, writing: Writing) => {
 <tr><th scope="row">SHA-256</th><td class="hash">${sha256}</td></tr>
 <tr><th scope="row">Rows</th><td>${grouped(readings.rowsRead)} read, ${grouped(readings.rowsUsed)} used</td></tr>
 ${start === null ? null : markup`<tr><th scope="row">First reading</th><td>${start} by the logger’s clock</td></tr>\n`}<tr><th scope="row">Usual step</th><td>${stepText(readings.intervalSeconds, writing)}</td></tr>
-<tr><th scope="row">Read as</th><td>${readings.encoding.toUpperCase()}, fields parted by ${delimiterNames[readings.delimiter]}, decimal ${readings.decimal === "," ? "comma" : "point"}, ${timeFormatNames[readings.timeFormat]}, ${unitSign(writing, readings.unit)}</td></tr>
+<tr><th scope="row">Read as</th><td>${readings.encoding.toUpperCase()}, fields parted by ${delimiterNames[readings.delimiter]}, decimal ${readings.decimal === "," ? "comma" : "point"}, ${timeFormatNames[readings.timeFormat]}, ${readings.unit === "K" ? "K" : unitSign(writing, readings.unit)}</td></tr>
 </tbody></table>`;
 };
 
@@ -42,7 +49,8 @@ const requirementTexts = ({ probes }: Analysis, writing: Writing): readonly stri
   ...new Set(
     probes.flatMap(({ verdicts }) =>
       verdicts.map(
-        ({ requirement }) => `${requirement.culture}: ${requirementText(requirement, writing)}`,
+        ({ requirement }) =>
+          `${cultureName(requirement)}: ${requirementText(requirement, writing)}`,
       ),
     ),
   ),

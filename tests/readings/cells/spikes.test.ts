@@ -24,6 +24,8 @@ const time = (count: number): number => {
   return performance.now() - begun;
 };
 
+const best = (count: number): number => Math.min(...[1, 2, 3].map(() => time(count)));
+
 describe("findSpikes", () => {
   it("marks the two leaps of the Hampel identifier's constructed case", () => {
     expect(marked(resets, 0.5)).toEqual([4, 9]);
@@ -84,7 +86,6 @@ describe("findSpikes", () => {
   });
 
   it("takes time in proportion to the readings", () => {
-    const best = (count: number): number => Math.min(...[1, 2, 3].map(() => time(count)));
     const short = best(50_000);
     // Ten times the readings: ten times the time, four times that for a busy machine; n squared would be a hundred.
     expect(best(500_000)).toBeLessThan(40 * Math.max(short, 5));

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { codeOf } from "../../../src/readings/rows/tally.ts";
+import { pick } from "../../../src/readings/rows/pick.ts";
 import {
   finiteCells,
   markCodes,
   markLeaps,
-  pick,
   toCelsius,
 } from "../../../src/readings/cells/temperature-cells.ts";
 

@@ -139,8 +139,15 @@ describe("times without a date", () => {
     });
   });
 
+  it("takes 26:30 for hours where the times rise to the end, and says so", () => {
+    const found = foundTimes(["0:00", "13:15", "26:30"]);
+    expect(found.format).toBe("elapsed-clock");
+    expect([...found.seconds]).toEqual([0, 47_700, 95_400]);
+    expect(found.notices).toMatchObject([{ code: "time-decided", facts: { found: "26:30" } }]);
+  });
+
   it("asks where 26:30 may be hours or minutes", () => {
-    expect(problemOf(["0:00", "13:15", "26:30"], { file: "night.csv" })).toEqual({
+    expect(problemOf(["0:00", "26:30", "13:15"], { file: "night.csv" })).toEqual({
       code: "time-undecidable",
       facts: { file: "night.csv", line: 2, found: "0:00" },
     });

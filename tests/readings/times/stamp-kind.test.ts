@@ -11,8 +11,18 @@ const fits = (cell: string, like: string): boolean => fitsKind(read(cell)!, kind
 
 describe("kindOf", () => {
   it("tells date, half of the day and zone", () => {
-    expect(kindOf(read("2026-11-25T22:30Z")!)).toEqual({ dated: true, half: false, zoned: true });
-    expect(kindOf(read("10:30 PM")!)).toEqual({ dated: false, half: true, zoned: false });
+    expect(kindOf(read("2026-11-25T22:30Z")!)).toEqual({
+      dated: true,
+      yearless: false,
+      half: false,
+      zoned: true,
+    });
+    expect(kindOf(read("10:30 PM")!)).toEqual({
+      dated: false,
+      yearless: false,
+      half: true,
+      zoned: false,
+    });
   });
 });
 
@@ -27,5 +37,7 @@ describe("fitsKind", () => {
     ["2026-11-25 10:30", "2026-11-25 10:30 PM"],
     ["2026-11-25 22:30", "2026-11-25 22:30Z"],
     ["2026-11-25", "2026-11-25 22:30Z"],
+    ["11/25 22:30", "11/25/2026 22:30"],
+    ["11/25/2026 22:30", "11/25 22:30"],
   ])("turns %s away among %s", (cell, like) => expect(fits(cell, like)).toBe(false));
 });

@@ -25,7 +25,13 @@ describe("readUndated", () => {
     ["two parts below 24", two, "Time", "clock"],
     ["two parts below 24, minutes said", two, "mm:ss", "minutes-seconds"],
     ["two parts beyond 59", { ...two, largest: 60 * hour }, "Time", "minutes-seconds"],
-    ["two parts, 24 to 59", { ...two, largest: 30 * hour }, "Time", "undecidable"],
+    ["two parts, 24 to 59, rising", { ...two, largest: 30 * hour }, "Time", "elapsed"],
+    [
+      "two parts, 24 to 59, once back",
+      { ...two, largest: 30 * hour, longestBack: hour },
+      "Time",
+      "undecidable",
+    ],
     ["two parts, 24 to 59, hours said", { ...two, largest: 30 * hour }, "h:mm", "elapsed"],
     [
       "two parts, back from 59 to 0",
