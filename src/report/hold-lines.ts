@@ -1,6 +1,6 @@
 /** The hold of one probe in a few label-and-text pairs, for terminal and table alike. */
 import type { ProbeAnalysis } from "../analysis.ts";
-import type { Drift, Swing } from "../hold/hold.ts";
+import type { Drift, Hold, Swing } from "../hold/hold.ts";
 import { grouped, percent } from "./number-format.ts";
 import {
   difference,
@@ -68,55 +68,76 @@ export const holdSummary = (
   ];
 };
 
-/** Every figure of the hold, for the report's table. */
+export interface HoldTable {
+  /** What most readers want: at most six. */
+  readonly main: readonly LabelledLine[];
+  readonly others: readonly LabelledLine[];
+}
+
+/** Every figure of the hold, for the report's tables. */
 export const holdTable = (
   probe: ProbeAnalysis,
   share: number,
   confidence: number,
   writing: Writing,
-): readonly LabelledLine[] => {
-  const { hold, warmUp, peak } = probe.night;
+): HoldTable => {
+  const { hold, warmUp } = probe.night;
   const { space } = writing;
-  const rows: LabelledLine[] = [];
-  const row = (label: string, text: string): void => {
-    rows.push({ label, text });
+  const warmed =
+    warmUp === null ? [] : [line("Warm-up, switch-on to hold", warmUpText(warmUp, writing))];
+  if (hold === null) return { main: warmed, others: [] };
+  return {
+    main: [
+      ...warmed,
+      line("Length of the hold, disturbances left out", duration(hold.hours * 60, space)),
+      line("Average, with standard uncertainty", meanText(probe, writing)),
+      line(
+        `Holding band: ${percent(share, space)} of the time`,
+        temperatureRange(writing, hold.band.low, hold.band.high),
+      ),
+      line("Regular swing", swingText(hold.swing, writing)),
+      line(
+        "Drift, with its 95 % interval",
+        `${perHour(writing, hold.drift.perHour)}; ${perHourRange(writing, hold.drift.low, hold.drift.high)}`,
+      ),
+    ],
+    others: otherFigures(probe, hold, confidence, writing),
   };
-  if (warmUp !== null) row("Warm-up, switch-on to hold", warmUpText(warmUp, writing));
-  if (hold === null) return rows;
-  row("Length of the hold, disturbances left out", duration(hold.hours * 60, space));
-  row("Average, with standard uncertainty", meanText(probe, writing));
-  row(
-    `Holding band: ${percent(share, space)} of the time`,
-    temperatureRange(writing, hold.band.low, hold.band.high),
-  );
-  if (probe.guardedBand !== null) {
-    row(
-      `Guarded band: the same, widened by the doubt (${percent(confidence, space)})`,
-      temperatureRange(writing, probe.guardedBand.low, probe.guardedBand.high),
-    );
-  }
-  row("Lowest and highest reading", temperatureRange(writing, hold.min, hold.max));
-  if (peak !== null)
-    row("Highest, warm-up included, stray readings left out", temperature(writing, peak));
-  row(
+};
+
+const line = (label: string, text: string): LabelledLine => ({ label, text });
+
+const otherFigures = (
+  { guardedBand, night: { peak } }: ProbeAnalysis,
+  hold: Hold,
+  confidence: number,
+  writing: Writing,
+): readonly LabelledLine[] => [
+  ...(guardedBand === null
+    ? []
+    : [
+        line(
+          `Guarded band: the holding band, widened by the doubt (${percent(confidence, writing.space)})`,
+          temperatureRange(writing, guardedBand.low, guardedBand.high),
+        ),
+      ]),
+  line("Lowest and highest reading", temperatureRange(writing, hold.min, hold.max)),
+  ...(peak === null
+    ? []
+    : [line("Highest, warm-up included, stray readings left out", temperature(writing, peak))]),
+  line(
     "Coolest and warmest hour, on average",
     temperatureRange(writing, hold.hourMeans.low, hold.hourMeans.high),
-  );
-  row("Regular swing", swingText(hold.swing, writing));
-  row(
-    "Drift, with its 95 % interval",
-    `${perHour(writing, hold.drift.perHour)}; ${perHourRange(writing, hold.drift.low, hold.drift.high)}`,
-  );
-  if (driftsDisagree(hold.drift)) {
-    row("Drift, by the median of slopes", perHour(writing, hold.drift.robustPerHour));
-  }
-  row("Noise from reading to reading", uncertainty(writing, hold.noise));
-  row(
+  ),
+  ...(driftsDisagree(hold.drift)
+    ? [line("Drift, by the median of slopes", perHour(writing, hold.drift.robustPerHour))]
+    : []),
+  line("Noise from reading to reading", uncertainty(writing, hold.noise)),
+  line(
     "Readings in the hold",
     `${grouped(hold.readings)}, worth ${grouped(hold.effectiveReadings)} independent ones`,
-  );
-  return rows;
-};
+  ),
+];
 
 const driftsDisagree = ({ low, high, robustPerHour }: Drift): boolean =>
   robustPerHour < low || robustPerHour > high;

@@ -32,7 +32,7 @@ svg text, .plain, table, .key, .mark, .small, figcaption {
 .skip { position: absolute; left: -999rem; }
 .skip:focus { left: 1rem; top: 1rem; background: var(--paper); padding: 0.5rem 0.75rem; z-index: 1; }
 a { color: var(--line); }
-h1, h2, h3 { line-height: 1.22; text-wrap: balance; margin: 0; font-weight: 600; overflow-wrap: anywhere; }
+h1, h2, h3, h4 { line-height: 1.22; text-wrap: balance; margin: 0; font-weight: 600; overflow-wrap: anywhere; }
 h1 { font-size: 2.1rem; letter-spacing: -0.012em; }
 h2 { font-size: 1.45rem; margin: 3.5rem 0 0.75rem; padding-top: 1.1rem; border-top: 1px solid var(--rule); }
 h3 { font-size: 1.12rem; margin: 2rem 0 0.4rem; }
@@ -59,13 +59,36 @@ const answers = `
 .chance { font-weight: 400; font-size: 1.12rem; }
 .answer h2 { border: 0; margin: 0 0 0.5rem; padding: 0; font-size: 1.32rem; line-height: 1.36; text-wrap: pretty; }
 .answer .where { margin: 0 0 0.15rem; }
+.answer h3 { margin: 0 0 0.5rem; }
+.answer h4 { margin: 0 0 0.5rem; font-size: 1.02rem; }
+.organisms { display: block; font-weight: 400; font-size: 0.9em; color: var(--muted); }
+.cards { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 19rem), 1fr)); gap: 1.25rem 1.75rem; margin-top: 0.75rem; }
+.cards .answer { margin: 0; font-size: 0.97rem; line-height: 1.5; }
+.cards .mark { font-size: 0.85rem; }
+.cards .chance { font-size: 1rem; }
+.lead { list-style: none; padding: 0; margin: 1.75rem 0 0; max-width: none; font-size: 1.2rem; line-height: 1.45; }
+.lead li { margin: 0 0 0.7rem; }
+.who { color: var(--muted); }
+.matrix { margin-top: 1.75rem; }
+.matrix .mark { font-size: 0.78rem; padding: 0.1em 0.5em 0.14em; }
+.matrix .holds .mark { background: var(--holds); border-color: var(--holds); color: var(--paper); }
+.matrix .misses .mark { color: var(--misses); border-style: double; border-width: 3px; }
+.matrix .unproven .mark { color: var(--unproven); border-style: dashed; }
+.odds { white-space: nowrap; font-weight: 600; }
+.asked, .gist { display: block; font-weight: 400; color: var(--muted); font-size: 0.94em; }
+.matrix tbody th { color: var(--ink); width: 26%; }
+.matrix .none { color: var(--muted); }
+.matrix .column { display: none; }
 .do { margin-top: 0.9rem; }
 .do strong { display: block; font-size: 0.85rem; letter-spacing: 0.02em; }`;
 
 const figures = `
 figure { margin: 1.5rem 0 1.75rem; break-inside: avoid; }
 figcaption { font-size: 0.85rem; line-height: 1.5; color: var(--muted); margin-top: 0.6rem; max-width: 40rem; }
-figure svg { display: block; width: 100%; height: auto; }
+figure svg { display: block; width: 100%; }
+figure svg[viewBox] { height: auto; }
+/* A halo lies behind its letters, not over them. */
+svg text { paint-order: stroke; stroke-linejoin: round; }
 .narrow { display: none; }
 .key { display: flex; flex-wrap: wrap; gap: 0.3rem 1.2rem; margin: 0.5rem 0 0; padding: 0; list-style: none; font-size: 0.85rem; line-height: 1.45; max-width: none; }
 .key li { display: flex; align-items: center; gap: 0.5rem; margin: 0; overflow-wrap: anywhere; }
@@ -86,6 +109,22 @@ dl.cautions dd { margin: 0.1rem 0 0; }
 .note > :last-child { margin-bottom: 0; }
 footer { margin-top: 3.5rem; padding-top: 1rem; border-top: 1px solid var(--rule); }`;
 
+/** A wide table as a list: each row's name, then its cells, each under its column's name. */
+const listed = (table: string): string => `
+  ${table}, ${table} caption, ${table} tbody, ${table} tr, ${table} th, ${table} td { display: block; width: auto; padding: 0; border: 0; }
+  ${table} thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
+  ${table} tr { border-top: 1px solid var(--rule); padding: 0.6rem 0 0.2rem; }
+  ${table} tbody th { font-weight: 600; width: auto; }
+  ${table} td { padding: 0.35rem 0 0.45rem; }
+  ${table} .column { display: block; }
+  ${table} td.none { display: none; }`;
+
+const folded = `
+.heard { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
+details { margin: 0 0 1rem; }
+summary { cursor: pointer; color: var(--line); font-size: 0.92rem; font-family: system-ui, -apple-system, "Segoe UI", Roboto, "Helvetica Neue", Arial, "Liberation Sans", sans-serif; padding: 0.3rem 0; width: fit-content; }
+${listed(".matrix.listed")}`;
+
 const phone = `
 @media screen and (max-width: 560px) {
   .sheet { padding: 1.5rem 1rem 3rem; }
@@ -95,10 +134,12 @@ const phone = `
   .answer h2 { font-size: 1.15rem; }
   .wide { display: none; }
   .narrow { display: block; }
-  table.pairs, table.pairs caption, table.pairs tbody, table.pairs tr, table.pairs th, table.pairs td { display: block; width: 100%; }
+  table.pairs, table.pairs caption:not(.heard), table.pairs tbody, table.pairs tr, table.pairs th, table.pairs td { display: block; width: 100%; }
   table.pairs th { border: 0; padding: 0.5rem 0 0; }
   table.pairs td { padding: 0 0 0.5rem; }
   th, td { padding-right: 0.6rem; }
+  .lead { font-size: 1.08rem; }
+${listed(".matrix")}
 }`;
 
 const print = `
@@ -109,15 +150,19 @@ const print = `
   body { font-size: 1rem; background: none; }
   .sheet { max-width: none; padding: 0; }
   .skip { display: none; }
-  h1, h2, h3, caption { break-after: avoid; }
+  h1, h2, h3, h4, caption, summary { break-after: avoid; }
   h2 { margin-top: 2rem; }
   h1 { font-size: 1.9rem; }
   figure, tr, .answer, dl.cautions div, .note { break-inside: avoid; }
+  details { display: block; }
+  details::details-content { display: block; content-visibility: visible; block-size: auto; }
+  summary { color: var(--ink); font-weight: 600; list-style: none; }
+  summary::-webkit-details-marker { display: none; }
   svg, .mark, .note { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
   p { orphans: 3; widows: 3; }
 }`;
 
-export const style = [page, answers, figures, phone, print].join("\n");
+export const style = [page, answers, figures, folded, phone, print].join("\n");
 
 /** For the policy's `style-src`: this very sheet and no other. */
 export const styleHash = async (): Promise<string> => {

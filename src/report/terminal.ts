@@ -3,101 +3,89 @@
  * what to do, what was set aside. The marks are words; colour only adds to them.
  */
 import type { Analysis, ProbeAnalysis } from "../analysis.ts";
-import type { Verdict, VerdictWord } from "../culture/verdict-types.ts";
+import type { Verdict } from "../culture/verdict-types.ts";
 import { noticeText } from "../notice.ts";
 import type { Notice } from "../notice.ts";
-import { asciiText, cleanText } from "./clean-text.ts";
 import { holdSummary } from "./hold-lines.ts";
 import { grouped } from "./number-format.ts";
+import { overview } from "./terminal-overview.ts";
+import { chanceOf, coloured, labelled, labelWidth, mark, safe } from "./terminal-page.ts";
+import type { Page, TerminalOptions } from "./terminal-page.ts";
 import { answerText, probeName } from "./wording/answers.ts";
-import { roleNames, setAsideNames, verdictNames } from "./wording/names.ts";
+import { shortCultureName } from "./wording/cultures.ts";
+import { roleNames, setAsideNames } from "./wording/names.ts";
 import { nextStep } from "./wording/next-steps.ts";
-import { probabilityText } from "./wording/probability.ts";
 import { reasonText } from "./wording/reasons.ts";
 import { wrapText } from "./wrap-text.ts";
 import { terminalWriting, withSigns } from "./writing.ts";
-import type { Writing } from "./writing.ts";
 
-export interface TerminalOptions {
-  readonly colour: boolean;
-  readonly ascii: boolean;
-  /** Columns of the terminal. */
-  readonly width: number;
-  /** Where the HTML report was written, if it was. */
-  readonly report?: string;
-}
-
-interface Page extends TerminalOptions {
-  readonly writing: Writing;
-  readonly analysis: Analysis;
-}
-
-/** Bright blue, magenta, yellow: told apart in the common colour deficiencies, and never alone. */
-const colours: Readonly<Record<VerdictWord, string>> = {
-  holds: "\u001b[1;34m",
-  misses: "\u001b[1;35m",
-  unproven: "\u001b[1;33m",
-};
-const plain = "\u001b[0m";
-
-const labelWidth = 10;
-
-const safe = (text: string, { ascii }: TerminalOptions): string =>
-  ascii ? asciiText(text) : cleanText(text);
-
-const labelled = (label: string, text: string, page: Page): string[] =>
-  wrapText(
-    safe(text, page),
-    page.width,
-    `  ${label.padEnd(labelWidth)}`,
-    " ".repeat(labelWidth + 2),
-  );
-
-const headline = (verdict: Verdict, probe: ProbeAnalysis, page: Page): string[] => {
-  const mark = `[${verdictNames[verdict.verdict].toUpperCase()}]`;
-  const several = page.analysis.files.length > 1;
-  const chance = probabilityText(verdict.probability, page.analysis.confidence, page.writing.space);
-  const name = probeName(probe.series, probe.file, several);
-  const [first = "", ...rest] = wrapText(
-    safe(`${name}, ${roleNames[probe.series.role]}: ${chance} likely to hold`, page),
-    page.width,
-    `${mark} `,
-    "  ",
-  );
-  const coloured = page.colour
-    ? `${colours[verdict.verdict]}${mark}${plain}${first.slice(mark.length)}`
-    : first;
-  return [coloured, ...rest];
+/** `what` begins with the verdict's word in brackets, which takes the colour after wrapping. */
+const headline = (what: string, verdict: Verdict, page: Page): string[] => {
+  const word = `[${mark(verdict)}]`;
+  const [first = "", ...rest] = wrapText(safe(what, page), page.width, `${word} `, "  ");
+  return [coloured(word, verdict, page) + first.slice(word.length), ...rest];
 };
 
-const verdictLines = (verdict: Verdict, probe: ProbeAnalysis, page: Page): string[] => {
-  const { analysis, writing, width } = page;
+const reasonLines = (verdict: Verdict, probe: ProbeAnalysis, page: Page): string[][] => {
   const context = {
-    writing,
+    writing: page.writing,
     role: probe.series.role,
-    thermometerAccuracy: analysis.thermometer.accuracy,
-    confidence: analysis.confidence,
+    thermometerAccuracy: page.analysis.thermometer.accuracy,
+    confidence: page.analysis.confidence,
   };
+  return verdict.reasons.map((reason) =>
+    wrapText(safe(reasonText(reason, context), page), page.width, "  - ", "    "),
+  );
+};
+
+/** The only answer, in full. */
+const onlyAnswer = (verdict: Verdict, probe: ProbeAnalysis, page: Page): string[] => {
+  const { analysis, writing, width } = page;
+  const { role } = probe.series;
+  const name = probeName(probe.series, probe.file, analysis.files.length > 1);
   return [
-    ...headline(verdict, probe, page),
-    ...wrapText(safe(answerText(verdict, probe.series.role, writing), page), width, "  "),
-    ...verdict.reasons.flatMap((reason) =>
-      wrapText(safe(reasonText(reason, context), page), width, "  - ", "    "),
+    ...headline(
+      `${name}, ${roleNames[role]}: ${chanceOf(verdict, page)} likely to hold`,
+      verdict,
+      page,
     ),
+    ...wrapText(safe(answerText(verdict, role, writing), page), width, "  "),
+    ...reasonLines(verdict, probe, page).flat(),
     ...labelled("Do next", nextStep(verdict), page),
   ];
 };
 
+const mostCardLines = 6;
+
+/** One of several, short: the reasons that tell most, as far as there is room. */
+const card = (verdict: Verdict, probe: ProbeAnalysis, page: Page): string[] => {
+  const name = shortCultureName(verdict.requirement);
+  const head = headline(`${name}, ${chanceOf(verdict, page)} likely to hold`, verdict, page);
+  const next = labelled("Do next", nextStep(verdict), page);
+  const why: string[] = [];
+  for (const lines of reasonLines(verdict, probe, page)) {
+    const room = mostCardLines - head.length - next.length - why.length;
+    if (why.length > 0 && lines.length > room) break;
+    why.push(...lines);
+  }
+  return [...head, ...why, ...next];
+};
+
+const several = ({ probes }: Analysis): boolean =>
+  probes.reduce((count, { verdicts }) => count + verdicts.length, 0) > 1;
+
 const probeBlock = (probe: ProbeAnalysis, page: Page): string[] => {
-  const several = page.analysis.files.length > 1;
-  const name = probeName(probe.series, probe.file, several);
-  const title =
-    probe.verdicts.length === 0
-      ? wrapText(safe(`${name}, ${roleNames[probe.series.role]}`, page), page.width)
-      : [];
+  const name = probeName(probe.series, probe.file, page.analysis.files.length > 1);
+  const verdicts = several(page.analysis)
+    ? [
+        ...wrapText(safe(`${name}, ${roleNames[probe.series.role]}`, page), page.width),
+        ...probe.verdicts.flatMap((verdict) => card(verdict, probe, page)),
+      ]
+    : probe.verdicts.flatMap((verdict) => onlyAnswer(verdict, probe, page));
+  const alone = verdicts.length === 0 ? [`${name}, ${roleNames[probe.series.role]}`] : [];
   return [
-    ...title,
-    ...probe.verdicts.flatMap((verdict) => verdictLines(verdict, probe, page)),
+    ...alone.flatMap((title) => wrapText(safe(title, page), page.width)),
+    ...verdicts,
     ...holdSummary(probe, page.analysis.share, page.writing).flatMap(({ label, text }) =>
       labelled(label, text, page),
     ),
@@ -143,5 +131,6 @@ export const toTerminal = (analysis: Analysis, options: TerminalOptions): string
     options.report === undefined
       ? []
       : [`  ${"Report".padEnd(labelWidth)}${safe(options.report, page)}`];
-  return [...blocks.flat(), ...fileLines(page), ...notes, ...report, ""].join("\n");
+  const lead = several(analysis) ? overview(page) : [];
+  return [...lead, ...blocks.flat(), ...fileLines(page), ...notes, ...report, ""].join("\n");
 };

@@ -13,8 +13,11 @@ const drift = {
   robustPerHour: 0.16,
 };
 
-const labels = (probe = held!): string[] =>
-  holdTable(probe, 0.95, 0.95, writing).map(({ label }) => label);
+const tableOf = (probe = held!) => holdTable(probe, 0.95, 0.95, writing);
+const labels = (probe = held!): string[] => {
+  const { main, others } = tableOf(probe);
+  return [...main, ...others].map(({ label }) => label);
+};
 
 describe("in words", () => {
   it("names a drift only when zero lies outside its interval", () => {
@@ -47,6 +50,12 @@ describe("holdSummary", () => {
 });
 
 describe("holdTable", () => {
+  it("puts at most six figures first, and none twice", () => {
+    expect(tableOf().main.length).toBe(6);
+    expect(new Set(labels()).size).toBe(labels().length);
+    expect(labels().length).toBeGreaterThan(9);
+  });
+
   it("shows the median of slopes only where it disagrees with least squares", () => {
     expect(labels()).not.toContain("Drift, by the median of slopes");
     const hold = { ...held!.night.hold!, drift: { ...drift, robustPerHour: 0.4 } };

@@ -61,6 +61,46 @@ describe.skipIf(noBrowser())("the report in Chromium", () => {
     }
   }
 
+  it("has none on a phone either, where the table is a list", async () => {
+    const { page } = await open(browser, address("severalProbes"), { width: 360 });
+    await page.evaluate(axeSource);
+    const found = (await page.evaluate("axe.run(document)")) as AxeResult;
+    expect(found.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+    await page.close();
+  }, 60_000);
+
+  it.each([
+    [1280, 2],
+    [360, 1],
+  ])("answers on the first screen: at %d px at least %d probes", async (width, least) => {
+    const { page } = await open(browser, address("severalProbes"), { width });
+    const seen = await page.evaluate(
+      () =>
+        [...document.querySelectorAll(".lead li")].filter(
+          (item) => item.getBoundingClientRect().bottom < innerHeight,
+        ).length,
+    );
+    expect(seen).toBeGreaterThanOrEqual(least);
+    await page.close();
+  });
+
+  it("folds further figures away on screen and shows them on paper", async () => {
+    const { page } = await open(browser, address("unprovenNight"));
+    const shown = () =>
+      page.evaluate(() =>
+        [...document.querySelectorAll("details table")].map((table) => table.checkVisibility()),
+      );
+    const onScreen = await shown();
+    expect(onScreen.length).toBeGreaterThanOrEqual(3);
+    expect(onScreen).not.toContain(true);
+    await page.locator("summary").first().click();
+    expect((await shown()).filter(Boolean).length).toBe(1);
+    await page.locator("summary").first().click();
+    await page.emulateMedia({ media: "print" });
+    expect(await shown()).not.toContain(false);
+    await page.close();
+  });
+
   describe.each(Object.keys(nights))("%s", (name) => {
     it.each([360, 768, 1280])(
       "never scrolls sideways at %d px",

@@ -19,7 +19,7 @@ import type { ProbeRole, Series } from "../../src/readings/series.ts";
 
 export const startWallClock = Date.UTC(2026, 2, 14, 21, 37);
 
-const names: Readonly<Record<string, string>> = {
+const cultureNames: Readonly<Record<string, string>> = {
   "yoghurt-thermophilic": "Yoghurt, warm set (Streptococcus thermophilus)",
   mesophilic: "Mesophilic culture (Lactococcus)",
   kefir: "Kefir (grains)",
@@ -33,7 +33,7 @@ export const requirement = (
   needed: number,
 ): Requirement => ({
   culture,
-  name: names[culture] ?? "",
+  name: cultureNames[culture] ?? "",
   low: celsius(low),
   high: celsius(high),
   ceiling: ceiling === null ? null : celsius(ceiling),

@@ -23,11 +23,31 @@ describe("toTerminal", () => {
     expect(toTerminal(missesNight(), wide)).toMatch(/^\[MISSES\] .*< 1 % likely to hold\n/);
   });
 
+  it("starts with all verdicts at a glance where there are several", () => {
+    expect(toTerminal(severalProbes(), wide)).toMatch(
+      /^jar in night\.csv\n {2}HOLDS +97 % {2}Yoghurt, warm set\n/,
+    );
+  });
+
+  it("keeps each card of several to about six lines", () => {
+    const text = toTerminal(severalProbes(), wide);
+    const cards = text.split(/(?=^\[[A-Z]+\])/m).slice(1);
+    expect(cards.length).toBe(3);
+    for (const card of cards) {
+      const own = card
+        .split(/^ {2}Hold |^$/m)[0]!
+        .trimEnd()
+        .split("\n");
+      expect(own.length).toBeLessThanOrEqual(7);
+    }
+  });
+
   it("uses colour only as an addition: without it every character else is the same", () => {
     const coloured = toTerminal(severalProbes(), { ...wide, colour: true });
     // oxlint-disable-next-line no-control-regex
     const codes = coloured.match(/\u001b\[[\d;]*m/g) ?? [];
-    expect(codes.length).toBe(6);
+    // Three verdicts, each in the overview and on its card, each opened and closed.
+    expect(codes.length).toBe(12);
     // oxlint-disable-next-line no-control-regex
     expect(coloured.replaceAll(/\u001b\[[\d;]*m/g, "")).toBe(toTerminal(severalProbes(), wide));
   });

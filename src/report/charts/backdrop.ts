@@ -3,10 +3,11 @@ import type { ProbeAnalysis } from "../../analysis.ts";
 import type { Requirement } from "../../culture/verdict-types.ts";
 import type { TemperatureUnit } from "../../quantity.ts";
 import { colour, toScale } from "./chart-theme.ts";
-import type { Spec } from "./chart-theme.ts";
+import type { PlotBox, PlotRule } from "./plot.ts";
 import type { Stretch } from "./scale-range.ts";
-import { boxLayer, ruleLayer } from "./styled-marks.ts";
-import type { Box, Rule } from "./styled-marks.ts";
+import { down, within } from "./vertical.ts";
+import type { Vertical } from "./vertical.ts";
+import { windowLook } from "./window-looks.ts";
 
 export const requirementsOf = (probe: ProbeAnalysis): readonly Requirement[] =>
   probe.verdicts.map(({ requirement }) => requirement);
@@ -14,63 +15,86 @@ export const requirementsOf = (probe: ProbeAnalysis): readonly Requirement[] =>
 export interface Backdrop {
   readonly probe: ProbeAnalysis;
   readonly unit: TemperatureUnit;
-  /** What is drawn; anything beyond it is cut off here. */
-  readonly domain: Stretch;
-  /** Along x, in the panel's own scale: the whole panel, and the hold in it. */
+  readonly vertical: Vertical;
+  /** Along x, px: the whole panel, and the hold in it. */
   readonly panel: Stretch;
   readonly hold: Stretch;
 }
 
-const cutBox = (
-  { unit, domain }: Backdrop,
+type Look = Pick<PlotBox, "fill" | "opacity" | "stroke">;
+
+const box = (
+  { unit, vertical }: Backdrop,
   { low, high }: Stretch,
   along: Stretch,
-  look: Pick<Box, "fill" | "fillOpacity" | "stroke">,
-): Box => {
-  const cut = (value: number): number =>
-    Math.min(Math.max(toScale(unit, value), domain.low), domain.high);
-  return { from: along.low, to: along.high, low: cut(low), high: cut(high), ...look };
-};
+  { fill, opacity, stroke }: Look,
+): PlotBox => ({
+  left: along.low,
+  right: along.high,
+  top: down(vertical, toScale(unit, high)),
+  bottom: down(vertical, toScale(unit, low)),
+  fill,
+  opacity,
+  stroke,
+});
 
-const solidBoxes = (backdrop: Backdrop): readonly Box[] => {
+const guardLook = { fill: colour.guard, opacity: 1, stroke: null };
+const bandLook = { fill: colour.band, opacity: 0.34, stroke: colour.band };
+
+/** Windows first, then the guarded band, then the holding band over it. */
+export const backdropBoxes = (backdrop: Backdrop): readonly PlotBox[] => {
   const { probe, panel, hold } = backdrop;
-  const windows = requirementsOf(probe).map((asked) =>
-    cutBox(backdrop, asked, panel, { fill: colour.window }),
+  const { guardedBand, night } = probe;
+  const windows = requirementsOf(probe).map((asked, at) =>
+    box(backdrop, asked, panel, { fill: windowLook(at).fill, opacity: 1, stroke: null }),
   );
-  const look = { fill: colour.band, fillOpacity: 0.34, stroke: colour.band };
-  const held = probe.night.hold;
-  return held === null ? windows : [...windows, cutBox(backdrop, held.band, hold, look)];
+  const guard = guardedBand === null ? [] : [box(backdrop, guardedBand, hold, guardLook)];
+  const band = night.hold === null ? [] : [box(backdrop, night.hold.band, hold, bandLook)];
+  return [...windows, ...guard, ...band];
 };
 
-const dashedBoxes = (backdrop: Backdrop): readonly Box[] => {
-  const { probe, hold } = backdrop;
-  const look = { fill: colour.guard, stroke: colour.band };
-  return probe.guardedBand === null ? [] : [cutBox(backdrop, probe.guardedBand, hold, look)];
-};
+interface Line {
+  /** degC. */
+  readonly at: number;
+  readonly along: Stretch;
+  readonly stroke: string;
+  readonly width: number;
+  readonly dash: readonly number[];
+}
 
-const rules = ({ probe, unit, domain, panel }: Backdrop): readonly Rule[] => {
-  const rule = (value: number, stroke: string, width: number, dash: readonly number[]): Rule => ({
-    from: panel.low,
-    to: panel.high,
-    at: toScale(unit, value),
-    stroke,
-    width,
-    dash,
-  });
+/** The guarded band's ends, then the windows' edges and the ceilings, each once. */
+const linesOf = ({ probe, panel, hold }: Backdrop): readonly Line[] => {
   const asked = requirementsOf(probe);
-  const edges = asked.flatMap(({ low, high }) => [low, high]);
-  const ceilings = asked.flatMap(({ ceiling }) => (ceiling === null ? [] : [ceiling]));
+  const guard = probe.guardedBand === null ? [] : [probe.guardedBand.low, probe.guardedBand.high];
+  const ceilings = new Set(asked.flatMap(({ ceiling }) => (ceiling === null ? [] : [ceiling])));
+  const edges = asked.flatMap(({ low, high }, index) =>
+    [low, high].map((at) => ({ at, dash: windowLook(index).dash })),
+  );
   return [
-    ...edges.map((value) => rule(value, colour.windowEdge, 1.2, [])),
-    ...ceilings.map((value) => rule(value, colour.limit, 1.6, [7, 4])),
-  ].filter(({ at }) => at > domain.low && at < domain.high);
+    ...guard.map((at) => ({ at, along: hold, stroke: colour.band, width: 1, dash: [3, 3] })),
+    ...edges.map(({ at, dash }) => ({
+      at,
+      along: panel,
+      stroke: colour.windowEdge,
+      width: 1.2,
+      dash,
+    })),
+    ...Array.from(ceilings, (at) => ({
+      at,
+      along: panel,
+      stroke: colour.limit,
+      width: 1.6,
+      dash: [7, 4],
+    })),
+  ];
 };
 
-export const backdropLayers = (backdrop: Backdrop): readonly Spec[] => {
-  const scales = { x: backdrop.panel, y: backdrop.domain };
-  return [
-    boxLayer(solidBoxes(backdrop), scales),
-    boxLayer(dashedBoxes(backdrop), scales, [3, 3]),
-    ruleLayer(rules(backdrop), scales),
-  ];
+export const backdropRules = (backdrop: Backdrop): readonly PlotRule[] => {
+  const { unit, vertical } = backdrop;
+  return linesOf(backdrop)
+    .filter(({ at }) => within(vertical, toScale(unit, at)))
+    .map(({ at, along, stroke, width, dash }) => {
+      const y = down(vertical, toScale(unit, at));
+      return { left: along.low, right: along.high, top: y, bottom: y, stroke, width, dash };
+    });
 };

@@ -1,11 +1,12 @@
 /** The uncertainty budget: one bar for each source of doubt, largest first. */
-import type { UncertaintyComponent } from "../../culture/verdict-types.ts";
+import type { Provenance, UncertaintyComponent } from "../../culture/verdict-types.ts";
 import { celsiusDifferenceToFahrenheit } from "../../quantity.ts";
 import type { TemperatureUnit } from "../../quantity.ts";
 import { uncertaintyFigure } from "../temperature-text.ts";
 import { provenanceNames, sourceNames } from "../wording/names.ts";
-import { baseConfig, colour, signOf } from "./chart-theme.ts";
-import type { Size, Spec } from "./chart-theme.ts";
+import { colour, signOf, textSize } from "./chart-theme.ts";
+import type { Caption } from "./chart-theme.ts";
+import { percentOf, stretchedImage } from "./image.ts";
 
 const rowHeight = 42;
 
@@ -21,66 +22,36 @@ const sizeText = (value: number, unit: TemperatureUnit): string => {
 };
 
 /** Solid where measured, hollow and dashed where assumed: read without colour. */
-const fills = {
-  measured: { color: colour.line, fillOpacity: 1, stroke: colour.line },
-  stated: { color: colour.line, fillOpacity: 0.35, stroke: colour.line },
-  assumed: { color: colour.line, fillOpacity: 0.06, stroke: colour.line, strokeDash: [4, 3] },
-} as const;
+const looks: Readonly<Record<Provenance, string>> = {
+  measured: "",
+  stated: ' fill-opacity="0.35"',
+  assumed: ' fill-opacity="0.06" stroke-dasharray="4 3"',
+};
 
-export const budgetSpec = (
+const row = (
+  { source, standardUncertainty: size, from }: UncertaintyComponent,
+  at: number,
+  most: number,
+  unit: TemperatureUnit,
+): string => {
+  const top = at * rowHeight;
+  const letters = `y="${top + 15}" font-size="${textSize}"`;
+  const bar = `y="${top + 20.5}" width="${percentOf(size / most)}" height="11"`;
+  return [
+    `<text x="0" ${letters} fill="${colour.ink}">${sourceNames[source]}</text>`,
+    `<text x="100%" text-anchor="end" ${letters} fill="${colour.muted}">`,
+    `${sizeText(size, unit).replace("<", "&lt;")}, ${provenanceNames[from]}</text>`,
+    `<rect x="0" ${bar} fill="${colour.line}" stroke="${colour.line}" stroke-width="1.2"${looks[from]}/>`,
+  ].join("");
+};
+
+export const budgetImage = (
   components: readonly UncertaintyComponent[],
   unit: TemperatureUnit,
-  size: Size,
-): Spec => {
-  const rows = bySize(components).map((component, index) => ({
-    zero: 0,
-    size: component.standardUncertainty,
-    top: index * rowHeight + 20,
-    bottom: index * rowHeight + 31,
-    labelAt: index * rowHeight + 15,
-    from: component.from,
-    name: sourceNames[component.source],
-    text: `${sizeText(component.standardUncertainty, unit)}, ${provenanceNames[component.from]}`,
-  }));
-  const most = rows.reduce((so, row) => Math.max(so, row.size), 0) || 1;
-  const width = size.width - 8;
-  const down = (field: string): Spec => ({
-    field,
-    type: "quantitative",
-    scale: { domain: [rows.length * rowHeight, 0], nice: false },
-    axis: null,
-  });
-  const label = (field: string, align: "left" | "right", color: string): Spec => ({
-    data: { values: rows },
-    mark: { type: "text", align, baseline: "alphabetic", color },
-    encoding: {
-      x: { value: align === "left" ? 0 : width },
-      y: down("labelAt"),
-      text: { field },
-    },
-  });
-  return {
-    width,
-    height: rows.length * rowHeight,
-    config: baseConfig(size),
-    layer: [
-      ...(["measured", "stated", "assumed"] as const).map((from) => ({
-        data: { values: rows.filter((row) => row.from === from) },
-        mark: { type: "rect", strokeWidth: 1.2, ...fills[from] },
-        encoding: {
-          x: {
-            field: "zero",
-            type: "quantitative",
-            scale: { domain: [0, most], nice: false },
-            axis: null,
-          },
-          x2: { field: "size" },
-          y: down("top"),
-          y2: { field: "bottom" },
-        },
-      })),
-      label("name", "left", colour.ink),
-      label("text", "right", colour.muted),
-    ],
-  };
+  caption: Caption,
+): string => {
+  const sorted = bySize(components);
+  const most = sorted[0]?.standardUncertainty || 1;
+  const rows = sorted.map((component, at) => row(component, at, most, unit));
+  return stretchedImage(caption, rows.length * rowHeight, rows.join(""));
 };

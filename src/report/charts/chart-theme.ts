@@ -8,25 +8,26 @@ import { celsiusToFahrenheit } from "../../quantity.ts";
 /** A vega-lite specification as plain data; vega-lite itself is loaded only to draw. */
 export type Spec = Readonly<Record<string, unknown>>;
 
-/** A chart and the words that stand for it where it cannot be seen. */
-export interface Chart {
+/** The words that stand for a chart where it cannot be seen. */
+export interface Caption {
   readonly id: string;
   readonly title: string;
   readonly description: string;
-  readonly spec: Spec;
 }
 
-/** Charts are drawn twice: for a page and for a phone, since shrunk text cannot be read. */
+/** Plots are drawn twice: for a page and for a phone, since shrunk text cannot be read. */
 export interface Size {
   readonly name: "wide" | "narrow";
   /** Of the whole drawing, px. */
   readonly width: number;
-  readonly text: number;
 }
 export const sizes: readonly Size[] = [
-  { name: "wide", width: 720, text: 12.5 },
-  { name: "narrow", width: 344, text: 12.5 },
+  { name: "wide", width: 720 },
+  { name: "narrow", width: 344 },
 ];
+
+/** Height of letters in all charts, px. */
+export const textSize = 12.5;
 
 export const colour = {
   ink: "var(--ink)",
@@ -42,27 +43,27 @@ export const colour = {
   limit: "var(--limit)",
 } as const;
 
-export const baseConfig = (size: Size): Spec => ({
+export const baseConfig: Spec = {
   aria: false,
   background: null,
-  padding: { left: 2, right: 2, top: 2, bottom: 2 },
   view: { stroke: null },
-  legend: { labelLimit: 0 },
+  // Rows are checked before they get here; vega-lite would check each again.
+  mark: { invalid: null },
   axis: {
     domain: false,
     ticks: false,
     gridColor: colour.rule,
     gridWidth: 1,
     labelColor: colour.muted,
-    labelFontSize: size.text,
+    labelFontSize: textSize,
     labelPadding: 6,
     labelOverlap: false,
     labelBound: false,
     labelFlush: false,
     title: null,
   },
-  text: { color: colour.ink, fontSize: size.text },
-});
+  text: { fontSize: textSize },
+};
 
 /** degC as it stands on the drawn scale. */
 export const toScale = (unit: TemperatureUnit, celsius: number): number =>

@@ -1,7 +1,8 @@
 /** Time below, inside and above the window as one strip. */
 import type { DwellTimes } from "../../hold/dwell.ts";
-import { baseConfig, colour } from "./chart-theme.ts";
-import type { Size, Spec } from "./chart-theme.ts";
+import { colour } from "./chart-theme.ts";
+import type { Caption } from "./chart-theme.ts";
+import { percentOf, stretchedImage } from "./image.ts";
 
 export interface DwellParts {
   readonly below: number;
@@ -16,41 +17,25 @@ export const dwellParts = (dwell: DwellTimes, holdHours: number): DwellParts => 
   above: dwell.aboveMinutes,
 });
 
-const height = 26;
+const height = 28;
 
-const outside: Spec = {
-  color: colour.limit,
-  fillOpacity: 0.3,
-  stroke: colour.limit,
-  strokeWidth: 1.4,
-};
+const outside = `fill="${colour.limit}" fill-opacity="0.3" stroke="${colour.limit}" stroke-width="1.4"`;
 
 /** Inside is solid; below and above are pale with an outline, dashed below, so grey print tells them apart. */
-export const dwellSpec = (parts: DwellParts, size: Size): Spec => {
+const looks: Readonly<Record<keyof DwellParts, string>> = {
+  below: `${outside} stroke-dasharray="3 2"`,
+  inside: `fill="${colour.line}" stroke="${colour.line}" stroke-width="1.4"`,
+  above: outside,
+};
+
+export const dwellImage = (parts: DwellParts, caption: Caption): string => {
   const total = parts.below + parts.inside + parts.above || 1;
-  const piece = (from: number, length: number, mark: Spec): Spec => ({
-    data: { values: length > 0 ? [{ from, to: from + length }] : [] },
-    mark: { type: "rect", ...mark },
-    encoding: {
-      x: {
-        field: "from",
-        type: "quantitative",
-        scale: { domain: [0, total], nice: false },
-        axis: null,
-      },
-      x2: { field: "to" },
-      y: { value: 0 },
-      y2: { value: height },
-    },
+  let from = 0;
+  const pieces = (["below", "inside", "above"] as const).map((part) => {
+    const start = from;
+    from += parts[part];
+    const place = `x="${percentOf(start / total)}" width="${percentOf(parts[part] / total)}"`;
+    return parts[part] > 0 ? `<rect ${place} y="1" height="${height - 2}" ${looks[part]}/>` : "";
   });
-  return {
-    width: size.width - 8,
-    height,
-    config: baseConfig(size),
-    layer: [
-      piece(0, parts.below, { ...outside, strokeDash: [3, 2] }),
-      piece(parts.below, parts.inside, { color: colour.line, stroke: colour.line }),
-      piece(parts.below + parts.inside, parts.above, outside),
-    ],
-  };
+  return stretchedImage(caption, height, pieces.join(""));
 };

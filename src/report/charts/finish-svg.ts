@@ -3,7 +3,9 @@
  * own, no unseen elements, ids that depend on nothing but the chart's own, and
  * words for those who cannot see it. Only tags are touched, never text.
  */
-import { escapeText } from "../markup.ts";
+import type { Caption } from "./chart-theme.ts";
+import { imageTag } from "./image.ts";
+import { hatches, hatchPattern } from "./window-looks.ts";
 
 const dropped =
   /\s(?:class|role|aria-[a-z]+|pointer-events|font-family|xmlns:xlink|version|opacity="1"|stroke-dasharray=""|stroke-miterlimit|style)(?:="[^"]*")?/g;
@@ -15,22 +17,19 @@ const shortened = (number: string): string => String(Number(Number(number).toFix
 const tidyTag = (tag: string): string =>
   tag.replaceAll(dropped, "").replaceAll(longNumber, shortened);
 
-export interface Caption {
-  readonly id: string;
-  readonly title: string;
-  readonly description: string;
-}
-
-/** The first `<svg ...>` becomes an image with a title and a description. */
-const opening = (svg: string, { id, title, description }: Caption): string =>
-  svg.replace(/^<svg[^>]*?width="([\d.]+)" height="([\d.]+)"[^>]*>/, (_tag, width, height) =>
-    [
-      `<svg xmlns="http://www.w3.org/2000/svg" role="img" viewBox="0 0 ${width} ${height}"`,
-      ` aria-labelledby="${id}-title ${id}-desc">`,
-      `<title id="${id}-title">${escapeText(title)}</title>`,
-      `<desc id="${id}-desc">${escapeText(description)}</desc>`,
-    ].join(""),
+/** The first `<svg ...>` becomes an image with a title, a description and the hatchings it uses. */
+const opening = (svg: string, caption: Caption): string =>
+  svg.replace(
+    /^<svg[^>]*?width="([\d.]+)" height="([\d.]+)"[^>]*>/,
+    (_tag, width, height) =>
+      imageTag(caption, `viewBox="0 0 ${width} ${height}"`) + hatchings(svg, caption.id),
   );
+
+const hatchings = (svg: string, id: string): string => {
+  const used = hatches.filter((hatch) => svg.includes(`url(#${id}-${hatch})`));
+  const patterns = used.map((hatch) => hatchPattern(hatch, `${id}-${hatch}`));
+  return patterns.length === 0 ? "" : `<defs>${patterns.join("")}</defs>`;
+};
 
 const ownIds = (svg: string, id: string): string =>
   svg

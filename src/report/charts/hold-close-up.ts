@@ -1,146 +1,122 @@
 /** The hold close up, and beside it the time spent at each temperature, on one scale. */
+import type { ProbeAnalysis } from "../../analysis.ts";
 import type { Hold, HoldReadings } from "../../hold/hold.ts";
 import type { TemperatureUnit } from "../../quantity.ts";
-import type { ProbeAnalysis } from "../../analysis.ts";
-import { backdropLayers, requirementsOf } from "./backdrop.ts";
-import { baseConfig, colour, toScale } from "./chart-theme.ts";
-import type { Size, Spec } from "./chart-theme.ts";
+import { backdropBoxes, backdropRules, requirementsOf } from "./backdrop.ts";
+import type { Backdrop } from "./backdrop.ts";
+import { colour, toScale } from "./chart-theme.ts";
+import type { Size } from "./chart-theme.ts";
 import { timeAtTemperature } from "./histogram.ts";
+import { levelTexts } from "./level-texts.ts";
 import { gapMinutes, lineRows } from "./line-rows.ts";
+import type { Plot, PlotAxis, PlotBox } from "./plot.ts";
 import { hourStep, multiples, stretchOf, widened } from "./scale-range.ts";
 import type { Stretch } from "./scale-range.ts";
-import { fixedScale } from "./styled-marks.ts";
 import { leftAxis, rightAxis } from "./temperature-axes.ts";
+import { down } from "./vertical.ts";
 
 const plotHeight = 230;
 const mostBars = 60;
+const mostTicks = 6;
+const space = { left: 62, right: 64, top: 8, bottom: 30 } as const;
+/** Widths of the readings, of the bars, and of the room between them, px. */
 const shape = {
-  wide: { line: 440, bars: 128, slots: 420, ticks: 8 },
-  narrow: { line: 150, bars: 50, slots: 150, ticks: 3 },
+  wide: { line: 452, between: 12, bars: 130, slots: 230, ticks: 8 },
+  narrow: { line: 158, between: 8, bars: 52, slots: 110, ticks: 4 },
 } as const;
 
-interface Frame {
-  readonly probe: ProbeAnalysis;
-  readonly hold: Hold;
+interface Frame extends Omit<Backdrop, "panel" | "hold"> {
+  readonly held: Hold;
   readonly readings: HoldReadings;
-  readonly unit: TemperatureUnit;
-  readonly size: Size;
-  readonly domain: Stretch;
 }
-
-const quantity = (field: string): Spec => ({ field, type: "quantitative" });
 
 /** Window edges are shown while they are within reach: a far window must not flatten the hold. */
 const reach = 4;
 
-const domainOf = (
-  { probe, hold }: Pick<Frame, "probe" | "hold">,
-  unit: TemperatureUnit,
-): Stretch => {
-  const own = stretchOf(
-    [hold.min, hold.max],
-    [
-      hold.band.low,
-      hold.band.high,
-      ...(probe.guardedBand === null ? [] : [probe.guardedBand.low, probe.guardedBand.high]),
-    ],
-  );
+const domainOf = (probe: ProbeAnalysis, held: Hold, unit: TemperatureUnit): Stretch => {
+  const guard = probe.guardedBand === null ? [] : [probe.guardedBand.low, probe.guardedBand.high];
+  const own = stretchOf([held.min, held.max], [held.band.low, held.band.high, ...guard]);
   const near = requirementsOf(probe)
     .flatMap(({ low, high, ceiling }) => (ceiling === null ? [low, high] : [low, high, ceiling]))
     .filter((edge) => edge > own.low - reach && edge < own.high + reach);
   const all = stretchOf(near, [own.low, own.high]);
-  return widened({ low: toScale(unit, all.low), high: toScale(unit, all.high) }, 0.08, 0.2);
+  return widened({ low: toScale(unit, all.low), high: toScale(unit, all.high) }, 0.1, 0.2);
 };
 
-const linePanel = (frame: Frame): Spec => {
-  const { readings, hold, unit, size, domain } = frame;
-  const hours = { low: hold.fromMinute / 60, high: hold.toMinute / 60 };
-  const { line, slots, ticks } = shape[size.name];
-  const values = multiples(hours, hourStep(hours.high - hours.low, ticks));
-  const rows = lineRows(
-    readings.minutes,
-    readings.celsius,
-    gapMinutes(readings.minutes),
-    slots,
-    unit,
-  );
+/** The hour scale runs on under the bars, where it has no ticks. */
+const holdAxis = ({ fromMinute, toMinute }: Hold, size: Size): PlotAxis => {
+  const { line, between, bars, ticks: most } = shape[size.name];
+  const hours = { low: fromMinute / 60, high: toMinute / 60 };
+  const length = hours.high - hours.low;
+  const ticks = multiples(hours, hourStep(length, most));
   return {
-    width: line,
-    height: plotHeight,
-    layer: [
-      ...backdropLayers({ ...frame, panel: hours, hold: hours }),
-      {
-        data: { values: rows },
-        mark: { type: "line", color: colour.line, strokeWidth: 1.3, strokeJoin: "round" },
-        encoding: {
-          x: {
-            ...quantity("hour"),
-            scale: fixedScale(hours),
-            axis: { values, grid: false, labelExpr: "datum.value + ' h'" },
-          },
-          y: {
-            ...quantity("value"),
-            scale: fixedScale(domain),
-            axis: leftAxis(unit, domain, 6),
-          },
-        },
-      },
-    ],
+    low: hours.low,
+    high: hours.low + (length * (line + between + bars)) / line,
+    ticks,
+    words: ticks.map((hour) => `${hour} h`),
   };
 };
 
 /** No bar finer than the display's steps, nor too thin to see. */
-const leastBar = ({ probe, unit, domain }: Frame): number => {
+const leastBar = ({ probe, unit, vertical: { domain } }: Frame): number => {
   const step = toScale(unit, probe.series.resolution) - toScale(unit, 0);
   return Math.max(step, (domain.high - domain.low) / mostBars);
 };
 
-const barPanel = (frame: Frame): Spec => {
-  const { readings, unit, size, domain } = frame;
+const barBoxes = (frame: Frame, panel: Stretch): readonly PlotBox[] => {
+  const { readings, unit, vertical } = frame;
   const drawn = readings.celsius.map((value) => toScale(unit, value));
   const bars = timeAtTemperature(drawn, readings.weights, 32, leastBar(frame));
-  const most = bars.reduce((so, { minutes }) => Math.max(so, minutes), 0);
-  const along = { low: 0, high: most * 1.06 };
-  const width = shape[size.name].bars;
+  const most = bars.reduce((so, { minutes }) => Math.max(so, minutes), 0) * 1.06 || 1;
+  return bars
+    .filter(({ minutes }) => minutes > 0)
+    .map(({ low, high, minutes }) => ({
+      left: panel.low,
+      right: panel.low + (minutes / most) * (panel.high - panel.low),
+      top: down(vertical, high),
+      bottom: down(vertical, low),
+      fill: colour.line,
+      opacity: 1,
+      stroke: colour.paper,
+    }));
+};
+
+const drawHold = (frame: Frame, size: Size): Plot => {
+  const { readings, held, unit, vertical } = frame;
+  const { line, between, bars, slots } = shape[size.name];
+  const width = line + between + bars;
+  const left = { low: 0, high: line };
+  const right = { low: line + between, high: width };
+  const panels = [
+    { ...frame, panel: left, hold: left },
+    { ...frame, panel: right, hold: right },
+  ];
+  const gap = gapMinutes(readings.minutes);
   return {
     width,
     height: plotHeight,
-    layer: [
-      ...backdropLayers({ ...frame, panel: along, hold: along }),
-      {
-        data: { values: bars.map(({ low, high, minutes }) => ({ low, high, minutes, zero: 0 })) },
-        mark: { type: "rect", color: colour.line, stroke: colour.paper, strokeWidth: 0.6 },
-        encoding: {
-          x: {
-            ...quantity("zero"),
-            scale: fixedScale(along),
-            axis: null,
-          },
-          x2: { field: "minutes" },
-          y: { ...quantity("low"), scale: fixedScale(domain), axis: null },
-          y2: { field: "high" },
-        },
-      },
-      rightAxis(unit, domain, 6, width, size),
+    padding: space,
+    x: holdAxis(held, size),
+    y: leftAxis(unit, vertical.domain, mostTicks),
+    boxes: [...panels.flatMap(backdropBoxes), ...barBoxes(frame, right)],
+    rules: panels.flatMap(backdropRules),
+    context: [],
+    line: lineRows(readings.minutes, readings.celsius, gap, slots, unit),
+    points: [],
+    texts: [
+      ...levelTexts({ ...frame, panel: left, hold: left }),
+      ...rightAxis(unit, vertical, mostTicks, width),
     ],
   };
 };
 
-/** Null where there is no hold to show. */
-export const holdSpec = (probe: ProbeAnalysis, unit: TemperatureUnit, size: Size): Spec | null => {
-  const { hold, holdReadings: readings } = probe.night;
-  if (hold === null || readings === null || readings.minutes.length === 0) return null;
-  const frame: Frame = {
-    probe,
-    hold,
-    readings,
-    unit,
-    size,
-    domain: domainOf({ probe, hold }, unit),
-  };
-  return {
-    config: baseConfig(size),
-    spacing: 10,
-    hconcat: [linePanel(frame), barPanel(frame)],
-  };
+/** How to draw it at a size; null where there is no hold to show. */
+export const holdPlot = (
+  probe: ProbeAnalysis,
+  unit: TemperatureUnit,
+): ((size: Size) => Plot) | null => {
+  const { hold: held, holdReadings: readings } = probe.night;
+  if (held === null || readings === null || readings.minutes.length === 0) return null;
+  const vertical = { domain: domainOf(probe, held, unit), height: plotHeight };
+  return (size) => drawHold({ probe, unit, vertical, held, readings }, size);
 };

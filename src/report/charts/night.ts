@@ -2,17 +2,19 @@
 import type { ProbeAnalysis } from "../../analysis.ts";
 import type { TemperatureUnit } from "../../quantity.ts";
 import type { Series } from "../../readings/series.ts";
-import { backdropLayers, requirementsOf } from "./backdrop.ts";
-import { baseConfig, colour, toScale } from "./chart-theme.ts";
-import type { Size, Spec } from "./chart-theme.ts";
+import { backdropBoxes, backdropRules, requirementsOf } from "./backdrop.ts";
+import type { Backdrop } from "./backdrop.ts";
+import { textSize, toScale } from "./chart-theme.ts";
+import type { Size } from "./chart-theme.ts";
 import { hourAxis } from "./hour-axis.ts";
+import { levelTexts } from "./level-texts.ts";
 import { gapMinutes, lineRows } from "./line-rows.ts";
+import type { LineRow } from "./line-rows.ts";
 import { placePhaseLabels } from "./phase-labels.ts";
-import type { PhaseLabel } from "./phase-labels.ts";
-import { phaseLayers, rowHeight } from "./phase-layers.ts";
+import { phaseMarks, rowHeight } from "./phase-marks.ts";
+import type { ContextRow, Plot } from "./plot.ts";
 import { stretchOf, widened } from "./scale-range.ts";
 import type { Stretch } from "./scale-range.ts";
-import { fixedScale } from "./styled-marks.ts";
 import { leftAxis, rightAxis } from "./temperature-axes.ts";
 
 export interface NightInput {
@@ -23,74 +25,42 @@ export interface NightInput {
   readonly unit: TemperatureUnit;
 }
 
-interface Frame extends NightInput {
-  readonly size: Size;
-  readonly plotWidth: number;
-  readonly hours: Stretch;
-  readonly domain: Stretch;
-}
-
 const plotHeight = 300;
 /** Room for the labels around the plot, px: vega without a font at hand would guess too much. */
 const space = { left: 54, right: 58, bottom: 46 } as const;
-/** About one slot for each px of the plot: finer would not be seen, and costs time to draw. */
-const slotsFor = { wide: 600, narrow: 240 } as const;
-const contextSlots = 150;
+const mostTicks = 8;
+/** Each slot gives two points: lowest and highest. About a point for each px of the plot. */
+const slotsFor = { wide: 320, narrow: 150 } as const;
+const contextSlots = 120;
 /** With so few readings each is shown as a point as well. */
 const fewReadings = 60;
-
-const x = (field: string): Spec => ({ field, type: "quantitative" });
 
 const edges = (probe: ProbeAnalysis): readonly number[] => [
   ...requirementsOf(probe).flatMap(({ low, high, ceiling }) => [low, high, ceiling ?? high]),
   ...(probe.guardedBand === null ? [] : [probe.guardedBand.low, probe.guardedBand.high]),
 ];
 
-const frameOf = (input: NightInput, size: Size): Frame => {
-  const { probe, unit } = input;
-  const { minutes, celsius } = probe.series;
-  const main = stretchOf(celsius, edges(probe));
-  const all = input.context.reduce(
-    (so, { celsius: other }) => stretchOf(other, [so.low, so.high]),
-    main,
+const domainOf = ({ probe, context, unit }: NightInput): Stretch => {
+  const all = context.reduce(
+    (so, { celsius }) => stretchOf(celsius, [so.low, so.high]),
+    stretchOf(probe.series.celsius, edges(probe)),
   );
-  const domain = widened({ low: toScale(unit, all.low), high: toScale(unit, all.high) }, 0.04, 0.5);
-  const last = [minutes, ...input.context.map((other) => other.minutes)].reduce(
-    (so, each) => Math.max(so, each[each.length - 1] ?? 0),
+  return widened({ low: toScale(unit, all.low), high: toScale(unit, all.high) }, 0.075, 0.5);
+};
+
+const hoursOf = ({ probe, context }: NightInput): Stretch => {
+  const last = [probe.series, ...context].reduce(
+    (so, { minutes }) => Math.max(so, minutes[minutes.length - 1] ?? 0),
     probe.phases.at(-1)?.toMinute ?? 0,
   );
-  return {
-    ...input,
-    size,
-    plotWidth: size.width - space.left - space.right,
-    hours: { low: 0, high: Math.max(last / 60, 1 / 60) },
-    domain,
-  };
+  return { low: 0, high: Math.max(last / 60, 1 / 60) };
 };
 
-/** Without a hold nothing is drawn along it. */
-const holdAlong = ({ probe }: Frame): Stretch => {
-  const { hold } = probe.night;
-  return hold === null
-    ? { low: 0, high: 0 }
-    : { low: hold.fromMinute / 60, high: hold.toMinute / 60 };
-};
-
-const labelsOf = ({ probe, plotWidth, hours, size }: Frame): readonly PhaseLabel[] =>
-  placePhaseLabels(
-    probe.phases,
-    (minute) => (minute / 60 / hours.high) * plotWidth,
-    plotWidth,
-    size.text,
-  );
-
-const lineLayer = (series: Series, slots: number, frame: Frame, mark: Spec): Spec => ({
-  data: {
-    values: lineRows(series.minutes, series.celsius, gapMinutes(series.minutes), slots, frame.unit),
-  },
-  mark: { type: "line", strokeJoin: "round", ...mark },
-  encoding: { x: x("hour"), y: x("value") },
-});
+const rowsOf = (
+  { minutes, celsius }: Series,
+  slots: number,
+  unit: TemperatureUnit,
+): readonly LineRow[] => lineRows(minutes, celsius, gapMinutes(minutes), slots, unit);
 
 const contextDashes: Readonly<Record<Series["role"], readonly number[]>> = {
   food: [1, 0],
@@ -98,54 +68,58 @@ const contextDashes: Readonly<Record<Series["role"], readonly number[]>> = {
   room: [2, 2],
 };
 
-const axes = (frame: Frame): Spec => ({
-  x: {
-    ...x("hour"),
-    scale: fixedScale(frame.hours),
-    axis: hourAxis(frame.hours, frame.startWallClock, frame.size),
-  },
-  y: {
-    ...x("value"),
-    scale: fixedScale(frame.domain),
-    axis: leftAxis(frame.unit, frame.domain, 8),
-  },
-});
+const contextRows = ({ context, unit }: NightInput): readonly ContextRow[] =>
+  context.flatMap((series, at) =>
+    rowsOf(series, contextSlots, unit).map(({ hour, value }) => ({
+      hour,
+      value,
+      series: String(at),
+      dash: contextDashes[series.role],
+    })),
+  );
 
-const readingLayers = (frame: Frame): readonly Spec[] => {
-  const { series } = frame.probe;
-  const few = series.minutes.length <= fewReadings;
-  const main = lineLayer(series, slotsFor[frame.size.name], frame, {
-    color: colour.line,
-    strokeWidth: 1.6,
-    ...(few ? { point: { color: colour.line, size: 28, filled: true } } : {}),
-  });
-  return [
-    ...frame.context.map((other) =>
-      lineLayer(other, contextSlots, frame, {
-        color: colour.context,
-        strokeWidth: 1.2,
-        strokeDash: contextDashes[other.role],
-      }),
-    ),
-    { ...main, encoding: axes(frame) },
-  ];
+const backdropOf = (input: NightInput, hours: Stretch, width: number): Backdrop => {
+  const { hold } = input.probe.night;
+  const across = (minute: number): number => (minute / 60 / hours.high) * width;
+  return {
+    ...input,
+    vertical: { domain: domainOf(input), height: plotHeight },
+    panel: { low: 0, high: width },
+    // Without a hold nothing is drawn along it.
+    hold:
+      hold === null
+        ? { low: 0, high: 0 }
+        : { low: across(hold.fromMinute), high: across(hold.toMinute) },
+  };
 };
 
-export const nightSpec = (input: NightInput, size: Size): Spec => {
-  const frame = frameOf(input, size);
-  const labels = labelsOf(frame);
+export const nightPlot = (input: NightInput, size: Size): Plot => {
+  const { probe, unit } = input;
+  const width = size.width - space.left - space.right;
+  const hours = hoursOf(input);
+  const backdrop = backdropOf(input, hours, width);
+  const { vertical } = backdrop;
+  const across = (minute: number): number => (minute / 60 / hours.high) * width;
+  const labels = placePhaseLabels(probe.phases, across, width, textSize);
+  const phases = phaseMarks(labels, plotHeight);
   const rows = labels.reduce((so, { row }) => Math.max(so, row + 1), 0);
+  const line = rowsOf(probe.series, slotsFor[size.name], unit);
   return {
-    width: frame.plotWidth,
+    width,
     height: plotHeight,
-    autosize: "none",
-    padding: { ...space, top: rows * rowHeight(size) + 10 },
-    config: baseConfig(size),
-    layer: [
-      ...backdropLayers({ ...frame, panel: frame.hours, hold: holdAlong(frame) }),
-      ...readingLayers(frame),
-      ...phaseLayers(labels, size, plotHeight),
-      rightAxis(frame.unit, frame.domain, 8, frame.plotWidth, size),
+    padding: { ...space, top: rows * rowHeight + 10 },
+    x: hourAxis(hours, input.startWallClock, size),
+    y: leftAxis(unit, vertical.domain, mostTicks),
+    boxes: backdropBoxes(backdrop),
+    rules: [...backdropRules(backdrop), ...phases.rules],
+    context: contextRows(input),
+    line,
+    points:
+      probe.series.minutes.length <= fewReadings ? line.filter(({ value }) => value !== null) : [],
+    texts: [
+      ...phases.texts,
+      ...levelTexts(backdrop),
+      ...rightAxis(unit, vertical, mostTicks, width),
     ],
   };
 };

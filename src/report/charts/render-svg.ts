@@ -1,27 +1,58 @@
-/** Specs to SVG text. vega and vega-lite load on first use only, and draw without a browser. */
+/** Plots to SVG text. vega and vega-lite load on first use only, and draw without a browser. */
+import type { Caption } from "./chart-theme.ts";
 import { finishSvg } from "./finish-svg.ts";
-import type { Chart } from "./chart-theme.ts";
+import { plotRows, plotSpec } from "./plot.ts";
+import type { Plot } from "./plot.ts";
 
-const loadLibraries = async () => {
+export interface Chart extends Caption {
+  readonly plot: Plot;
+}
+
+/** One view draws all plots: making another takes longer than drawing. */
+const makeView = async () => {
   const [vegaLite, vega] = await Promise.all([import("vega-lite"), import("vega")]);
-  return { vegaLite, vega };
+  const spec = plotSpec as unknown as Parameters<typeof vegaLite.compile>[0];
+  const compiled = vegaLite.compile(spec, { logger: vega.logger(vega.Error) });
+  return new vega.View(vega.parse(compiled.spec), { renderer: "none", logLevel: vega.Error });
 };
 
-let libraries: ReturnType<typeof loadLibraries> | null = null;
+type View = Awaited<ReturnType<typeof makeView>>;
 
-/** One chart as an `<svg>` element: same bytes for the same chart, in any time zone. */
-export const renderSvg = async (chart: Chart): Promise<string> => {
-  libraries ??= loadLibraries();
-  const { vegaLite, vega } = await libraries;
-  const spec = chart.spec as unknown as Parameters<typeof vegaLite.compile>[0];
-  const compiled = vegaLite.compile(spec, { logger: vega.logger(vega.Error) });
-  const view = new vega.View(vega.parse(compiled.spec), {
-    renderer: "none",
-    logLevel: vega.Error,
-  });
-  try {
-    return finishSvg(await view.toSVG(), chart);
-  } finally {
-    view.finalize();
+const handIn = (view: View, plot: Plot): void => {
+  view.width(plot.width).height(plot.height).padding(plot.padding);
+  for (const name of ["x", "y"] as const) {
+    const { low, high, ticks, words } = plot[name];
+    view.signal(`${name}Low`, low).signal(`${name}High`, high);
+    view.signal(`${name}Ticks`, ticks).signal(`${name}Words`, words);
   }
+  // vega marks the rows it is given, so each drawing gets its own.
+  for (const rows of plotRows)
+    view.data(
+      rows,
+      plot[rows].map((row) => ({ ...row })),
+    );
+};
+
+/** Axes keep the ticks two plots share and add the new ones behind: emptied, they cannot. */
+const emptyAxes = (view: View): Promise<View> =>
+  view.signal("xTicks", []).signal("yTicks", []).runAsync();
+
+const draw = async (view: View, chart: Chart): Promise<string> => {
+  handIn(view, chart.plot);
+  const svg = await view.toSVG();
+  await emptyAxes(view);
+  return finishSvg(svg, chart);
+};
+
+let view: Promise<View> | null = null;
+let last: Promise<unknown> = Promise.resolve();
+
+/** One chart as an `<svg>` element: same bytes for the same chart, in any order and time zone. */
+export const renderSvg = (chart: Chart): Promise<string> => {
+  view ??= makeView();
+  const ready = view;
+  // One after the other: they share the view. What went wrong with one is no matter to the next.
+  const drawn = last.catch(() => null).then(async () => draw(await ready, chart));
+  last = drawn;
+  return drawn;
 };

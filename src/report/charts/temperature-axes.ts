@@ -2,54 +2,45 @@
 import type { TemperatureUnit } from "../../quantity.ts";
 import { otherUnit } from "../writing.ts";
 import { colour, fromOther, signOf, toOther } from "./chart-theme.ts";
-import type { Size, Spec } from "./chart-theme.ts";
+import type { PlotAxis, PlotText } from "./plot.ts";
 import { multiples, roundStep } from "./scale-range.ts";
 import type { Stretch } from "./scale-range.ts";
+import { down } from "./vertical.ts";
+import type { Vertical } from "./vertical.ts";
 
-export const leftAxis = (unit: TemperatureUnit, domain: Stretch, ticks: number): Spec => {
-  const values = multiples(domain, roundStep(domain.high - domain.low, ticks));
-  const last = values[values.length - 1];
-  return {
-    values,
-    labelExpr: `datum.value === ${last ?? 0} ? datum.label + ' ${signOf(unit)}' : datum.label`,
-    grid: true,
-  };
+/** Round values, each in as many decimals as the step needs; the unit stands once, at the highest. */
+const roundTicks = (stretch: Stretch, most: number, unit: TemperatureUnit) => {
+  const step = roundStep(stretch.high - stretch.low, most);
+  const decimals = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
+  const ticks = multiples(stretch, step);
+  const words = ticks.map((value, at) => {
+    const text = value.toFixed(decimals).replace("-", "\u2212");
+    return at === ticks.length - 1 ? `${text} ${signOf(unit)}` : text;
+  });
+  return { ticks, words };
 };
 
-/** Ticks and labels as marks just right of the plot, since they share the left scale. */
+export const leftAxis = (unit: TemperatureUnit, domain: Stretch, most: number): PlotAxis => ({
+  ...domain,
+  ...roundTicks(domain, most, unit),
+});
+
+/** Just right of the plot; they share the left scale, so they are texts and no second axis. */
 export const rightAxis = (
   unit: TemperatureUnit,
-  domain: Stretch,
-  ticks: number,
+  vertical: Vertical,
+  most: number,
   plotWidth: number,
-  size: Size,
-): Spec => {
-  const other = {
-    low: toOther(unit, domain.low),
-    high: toOther(unit, domain.high),
-  };
-  const step = roundStep(other.high - other.low, ticks);
-  const values = multiples(other, step);
-  const decimals = step < 1 ? 1 : 0;
-  const last = values.length - 1;
-  return {
-    data: {
-      values: values.map((value, index) => ({
-        at: fromOther(unit, value),
-        label: value.toFixed(decimals) + (index === last ? ` ${signOf(otherUnit(unit))}` : ""),
-      })),
-    },
-    mark: {
-      type: "text",
-      align: "left",
-      baseline: "middle",
-      color: colour.muted,
-      fontSize: size.text,
-    },
-    encoding: {
-      x: { value: plotWidth + 7 },
-      y: { field: "at", type: "quantitative" },
-      text: { field: "label" },
-    },
-  };
+): readonly PlotText[] => {
+  const { low, high } = vertical.domain;
+  const other = { low: toOther(unit, low), high: toOther(unit, high) };
+  const { ticks, words } = roundTicks(other, most, otherUnit(unit));
+  return ticks.map((value, at) => ({
+    x: plotWidth + 7,
+    y: down(vertical, fromOther(unit, value)),
+    text: words[at] ?? "",
+    align: "left",
+    fill: colour.muted,
+    halo: null,
+  }));
 };

@@ -1,14 +1,18 @@
-/** A chart on the page: drawn once for wide screens and paper, once for phones. */
-import { renderSvg } from "../charts/render-svg.ts";
+/** A chart on the page: plots are drawn once for wide screens and paper, once for phones. */
 import { sizes } from "../charts/chart-theme.ts";
-import type { Chart, Size, Spec } from "../charts/chart-theme.ts";
+import type { Caption, Size } from "../charts/chart-theme.ts";
+import type { Plot } from "../charts/plot.ts";
+import { renderSvg } from "../charts/render-svg.ts";
 import { markup, trustedMarkup } from "../markup.ts";
 import type { Markup } from "../markup.ts";
 
-export interface FigureParts extends Omit<Chart, "spec"> {
-  readonly spec: (size: Size) => Spec;
+interface Surround {
   readonly key: readonly Markup[];
   readonly caption: string;
+}
+
+export interface FigureParts extends Caption, Surround {
+  readonly plot: (size: Size) => Plot;
 }
 
 const drawing = async (parts: FigureParts, size: Size): Promise<Markup> => {
@@ -16,28 +20,29 @@ const drawing = async (parts: FigureParts, size: Size): Promise<Markup> => {
     id: `${parts.id}-${size.name}`,
     title: parts.title,
     description: parts.description,
-    spec: parts.spec(size),
+    plot: parts.plot(size),
   });
   return markup`<div class="${size.name}">${trustedMarkup(svg)}</div>\n`;
 };
 
-export const figure = async (parts: FigureParts): Promise<Markup> => {
-  const drawings = await Promise.all(sizes.map((size) => drawing(parts, size)));
-  const key = parts.key.length === 0 ? null : markup`<ul class="key">${parts.key}</ul>`;
-  return markup`<figure>
-${drawings}${key}
-<figcaption>${parts.caption}</figcaption>
+const framed = (drawings: readonly Markup[], { key, caption }: Surround): Markup =>
+  markup`<figure>
+${drawings}${key.length === 0 ? null : markup`<ul class="key">${key}</ul>`}
+<figcaption>${caption}</figcaption>
 </figure>`;
-};
+
+export const figure = async (parts: FigureParts): Promise<Markup> =>
+  framed(await Promise.all(sizes.map((size) => drawing(parts, size))), parts);
+
+/** A chart that fits any width as it is. */
+export const stretchedFigure = (svg: string, surround: Surround): Markup =>
+  framed([trustedMarkup(svg)], surround);
 
 /** Small samples of what the chart draws, named in words. */
 const samples = {
   line: '<path d="M0 6H26" stroke="var(--line)" stroke-width="2"/>',
   bath: '<path d="M0 6H26" stroke="var(--context)" stroke-width="1.5" stroke-dasharray="6 2"/>',
   room: '<path d="M0 6H26" stroke="var(--context)" stroke-width="1.5" stroke-dasharray="2 2"/>',
-  window:
-    '<path d="M0 0H26V12H0Z" fill="var(--window)"/><path d="M0 0.6H26M0 11.4H26" stroke="var(--window-edge)" stroke-width="1.2"/>',
-  ceiling: '<path d="M0 6H26" stroke="var(--limit)" stroke-width="2" stroke-dasharray="7 4"/>',
   band: '<path d="M0.5 0.5H25.5V11.5H0.5Z" fill="var(--band)" fill-opacity="0.34" stroke="var(--band)"/>',
   guard:
     '<path d="M0.5 0.5H25.5V11.5H0.5Z" fill="var(--guard)" stroke="var(--band)" stroke-dasharray="3 3"/>',

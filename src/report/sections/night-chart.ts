@@ -1,12 +1,13 @@
 /** The chart of the whole test with its key, caption and the words that stand for it. */
-import { nightSpec } from "../charts/night.ts";
+import { nightPlot } from "../charts/night.ts";
 import type { Markup } from "../markup.ts";
 import { percent } from "../number-format.ts";
-import { askedRange, askedTemperature, temperatureRange } from "../temperature-text.ts";
+import { askedRange, temperatureRange } from "../temperature-text.ts";
 import { clockTime, duration } from "../time-text.ts";
+import { cultureName } from "../wording/cultures.ts";
 import { phaseName, roleNames } from "../wording/names.ts";
 import { figure, keyEntry } from "./figure.ts";
-import { contextOf, startOf, windowName } from "./probe-page.ts";
+import { contextOf, startOf } from "./probe-page.ts";
 import type { ProbePage } from "./probe-page.ts";
 
 const phaseSentence = ({ probe, writing }: ProbePage): string =>
@@ -26,19 +27,11 @@ const nightDescription = (page: ProbePage): string => {
       ? "No hold was found."
       : `${percent(analysis.share, " ")} of the hold lies between ${temperatureRange(writing, hold.band.low, hold.band.high)}.`;
   const windows = probe.verdicts.map(
-    ({ requirement }) => `The window is ${askedRange(writing, requirement.low, requirement.high)}.`,
+    ({ requirement }) =>
+      `The window asked for (${cultureName(requirement)}) is ${askedRange(writing, requirement.low, requirement.high)}.`,
   );
   return `Temperature over time. In order: ${phaseSentence(page)}. ${held} ${windows.join(" ")}`;
 };
-
-const windowKeys = ({ probe, writing }: ProbePage): readonly Markup[] =>
-  probe.verdicts.flatMap((verdict) => {
-    const { ceiling } = verdict.requirement;
-    const window = keyEntry("window", windowName(verdict, writing));
-    return ceiling === null
-      ? [window]
-      : [window, keyEntry("ceiling", `never above ${askedTemperature(writing, ceiling)}`)];
-  });
 
 const bandKeys = ({ probe, analysis, writing }: ProbePage): readonly Markup[] => {
   if (probe.night.hold === null) return [];
@@ -70,8 +63,8 @@ export const nightFigure = (page: ProbePage): Promise<Markup> =>
     id: `${page.id}-night`,
     title: `The whole test, probe ${page.probe.series.name}`,
     description: nightDescription(page),
-    spec: (size) =>
-      nightSpec(
+    plot: (size) =>
+      nightPlot(
         {
           probe: page.probe,
           context: contextOf(page),
@@ -82,7 +75,6 @@ export const nightFigure = (page: ProbePage): Promise<Markup> =>
       ),
     key: [
       keyEntry("line", "readings, thermometer corrected"),
-      ...windowKeys(page),
       ...bandKeys(page),
       ...contextKeys(page),
     ],

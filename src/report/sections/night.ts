@@ -1,5 +1,5 @@
 /** One probe's night: the curve, the hold close up, its figures, and its time against each window. */
-import { holdSpec } from "../charts/hold-close-up.ts";
+import { holdPlot } from "../charts/hold-close-up.ts";
 import { holdTable } from "../hold-lines.ts";
 import { markup } from "../markup.ts";
 import type { Markup } from "../markup.ts";
@@ -10,20 +10,21 @@ import { phaseName, roleNames } from "../wording/names.ts";
 import { dwellBlock } from "./dwell.ts";
 import { figure } from "./figure.ts";
 import { nightFigure } from "./night-chart.ts";
-import { pairsTable } from "./pairs-table.ts";
+import { more } from "./more.ts";
+import { headedPairsTable } from "./pairs-table.ts";
 import { answersFor, startOf } from "./probe-page.ts";
 import type { ProbePage } from "./probe-page.ts";
 
 const holdFigure = async (page: ProbePage): Promise<Markup | null> => {
   const { probe, analysis, writing, id } = page;
   const { hold } = probe.night;
-  if (hold === null || probe.night.holdReadings === null || !answersFor(analysis, probe))
-    return null;
+  const plot = holdPlot(probe, analysis.shownUnit);
+  if (hold === null || plot === null || !answersFor(analysis, probe)) return null;
   const drawing = await figure({
     id: `${id}-hold`,
     title: `The hold close up, probe ${probe.series.name}`,
     description: `Readings of the hold between ${temperatureRange(writing, hold.min, hold.max)}, and beside them bars for the time spent at each temperature.`,
-    spec: (size) => holdSpec(probe, analysis.shownUnit, size) ?? {},
+    plot,
     key: [],
     caption:
       "Left: the hold, with window and bands marked as above. Right: the longer the bar, the more time was spent at that temperature.",
@@ -42,17 +43,25 @@ const phaseTable = (page: ProbePage): Markup | null => {
       text: `${from} to ${to}, ${duration(phase.toMinute - phase.fromMinute, space)}`,
     };
   });
-  return pairsTable("What happened when", rows);
+  return headedPairsTable("What happened when", rows);
+};
+
+/** The main figures in view, the others folded away. */
+const figures = ({ probe, analysis, writing }: ProbePage): Markup | null => {
+  const { main, others } = holdTable(probe, analysis.share, analysis.confidence, writing);
+  const further = headedPairsTable("More figures of the hold", others);
+  return markup`${headedPairsTable("The hold in figures", main)}
+${further === null ? null : more("More figures", further)}`;
 };
 
 /** Everything about one probe, under its own heading. */
 export const nightSection = async (page: ProbePage): Promise<Markup> => {
-  const { analysis, probe, writing } = page;
+  const { analysis, probe } = page;
   const name = quotedProbeName(probe.series, probe.file, analysis.files.length > 1);
-  const found = await Promise.all(
-    probe.verdicts.map((verdict, at) => dwellBlock(page, verdict, at)),
-  );
-  const dwells = found.filter((block) => block !== null);
+  const dwells = probe.verdicts
+    .map((verdict, at) => dwellBlock(page, verdict, at))
+    .filter((block) => block !== null);
+  const phases = phaseTable(page);
   return markup`
 <section aria-labelledby="${page.id}">
 <h2 id="${page.id}">The test: ${name}, ${roleNames[probe.series.role]}</h2>
@@ -60,7 +69,7 @@ ${await nightFigure(page)}
 ${await holdFigure(page)}
 ${dwells.length === 0 ? null : markup`<h3>Time inside and outside</h3>\n${dwells}`}
 <h3>In figures</h3>
-${pairsTable("The hold", holdTable(probe, analysis.share, analysis.confidence, writing))}
-${phaseTable(page)}
+${figures(page)}
+${phases === null ? null : more("What happened when", phases)}
 </section>`;
 };

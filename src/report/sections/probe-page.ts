@@ -3,7 +3,7 @@ import type { Analysis, ProbeAnalysis } from "../../analysis.ts";
 import type { Verdict } from "../../culture/verdict-types.ts";
 import type { Series } from "../../readings/series.ts";
 import { askedRange } from "../temperature-text.ts";
-import { cultureName } from "../wording/answers.ts";
+import { shortCultureName } from "../wording/cultures.ts";
 import type { Writing } from "../writing.ts";
 
 export interface ProbePage {
@@ -29,9 +29,9 @@ export const contextOf = ({ analysis, probe }: ProbePage): readonly Series[] =>
     .map(({ series }) => series)
     .filter(({ role }) => role !== "food");
 
-/** "window, 38 to 43 °C (100.4 to 109.4 °F)", with the culture where it has a name. */
+/** "window of Kefir, 18 to 24 °C (64.4 to 75.2 °F)", or "window you gave, ..." where it was typed by hand. */
 export const windowName = ({ requirement }: Verdict, writing: Writing): string => {
-  const culture = cultureName(requirement);
   const range = askedRange(writing, requirement.low, requirement.high);
-  return culture === null ? `window, ${range}` : `window of ${culture}, ${range}`;
+  const name = shortCultureName(requirement);
+  return requirement.name === "" ? `window you gave, ${range}` : `window of ${name}, ${range}`;
 };

@@ -4,10 +4,7 @@ import type { ProbeRole, Series } from "../../readings/series.ts";
 import { askedRange, askedTemperature } from "../temperature-text.ts";
 import { duration } from "../time-text.ts";
 import type { Writing } from "../writing.ts";
-
-/** The culture's name, or null where the person gave a window of their own. */
-export const cultureName = ({ culture }: Requirement): string | null =>
-  culture === "window" ? null : culture;
+import { cultureName } from "./cultures.ts";
 
 /** "38 to 43 °C (100.4 to 109.4 °F) for 24 h, never above 45 °C (113 °F)". */
 export const requirementText = (requirement: Requirement, writing: Writing): string => {
@@ -29,9 +26,9 @@ const verbs: Readonly<Record<VerdictWord, (place: string) => string>> = {
 };
 
 export const answerText = (verdict: Verdict, role: ProbeRole, writing: Writing): string => {
-  const culture = cultureName(verdict.requirement);
-  const wanted = requirementText(verdict.requirement, writing);
-  const whose = culture === null ? "" : `, as ${culture} needs`;
+  const { requirement } = verdict;
+  const wanted = requirementText(requirement, writing);
+  const whose = requirement.name === "" ? "" : `, as asked by “${cultureName(requirement)}”`;
   return `${verbs[verdict.verdict](places[role])} ${wanted}${whose}.`;
 };
 

@@ -10,7 +10,7 @@ export const methodSteps: readonly { readonly title: string; readonly text: stri
   },
   {
     title: "Hold",
-    text: "The hold begins when the readings come within its own spread of the settled level, and stay; it ends when they leave it for good. Lid lifts and power cuts are kept apart from it. Each reading counts for the time it stands for.",
+    text: "The hold begins when the readings come within reach of the settled level and stay there; it ends when they leave it for good. Lid lifts and power cuts are kept apart from it. Each reading counts for the time it stands for.",
   },
   {
     title: "Scatter and drift",
@@ -18,10 +18,31 @@ export const methodSteps: readonly { readonly title: string; readonly text: stri
   },
   {
     title: "Regular swing",
-    text: "A regular cycle is looked for in the hold with its slow change taken out, and kept only where chance would hardly make one. Its height comes from the turning points of whole cycles, not from stray readings.",
+    text: "A cycle is looked for in the hold with its slow change taken out. It is believed only if it comes again one and two periods later and its cycles are alike in height. The height told is the median of whole cycles, so no stray reading makes it.",
   },
   {
     title: "Verdict",
-    text: "Many courses of the culture’s full hours are drawn that agree with the night as measured: slow wander, day and night, the rest of the warm-up (Gaussian process regression, Rasmussen and Williams 2006). Each is moved within the doubt of its level. The probability is the part of those cases that meets the requirement (JCGM 106:2012). How strongly rooms and appliances wander is this program’s own assumption.",
+    text: "Many courses of the culture’s full hours are drawn that agree with the night as measured: day and night, slow wander, the rest of the warm-up (Gaussian process regression, Rasmussen and Williams 2006), with the hold’s quick movement on top. Each is moved within the doubt of its level. The probability is the part of those cases that meets the requirement (JCGM 106:2012). How strongly rooms and appliances wander is this program’s own assumption.",
   },
+  {
+    title: "Limits set on the verdict",
+    text: "Less than three hours or six readings of hold never give “holds”. A hold that fell away before the culture’s hours were over never does either.",
+  },
+];
+
+/** What this one test showed by itself. */
+export const measured =
+  "The test itself shows when the hold began and how long it lasted, its level, spread, swing and drift, in the probe’s own place.";
+
+/** How much of the room gets through to the food: the one thing one night can hardly show. */
+export const roomReach =
+  "One night hardly shows how much of the room’s movement reaches the food. Everything from nearly nothing (a good thermostat) to nine tenths (a heater of fixed power) was tried. Each counted by an assumed weight and by how well it explains the readings; a regular swing or a quick warm-up speaks for a thermostat.";
+
+/** Said only where it happened. */
+export const endedHold =
+  "The heat ended before the culture’s hours were over. Nothing in the readings tells whether a person or the appliance ended it: one chance in five was given to a person.";
+
+export const untold: readonly string[] = [
+  "Water stood in for the food. Thicker food warms more slowly and unevenly; the probe tells of its own place only.",
+  "Another setting, container, amount or place was not tested, nor another season’s room.",
 ];

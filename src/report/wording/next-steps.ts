@@ -19,7 +19,8 @@ const settles: Readonly<Record<UncertaintySource, string>> = {
 const has = (verdict: Verdict, code: Reason["code"]): boolean =>
   verdict.reasons.some((reason) => reason.code === code);
 
-const missSide = (verdict: Verdict): "warm" | "cold" | null => {
+/** Towards which side it misses, where the reasons tell. */
+export const missSide = (verdict: Verdict): "warm" | "cold" | null => {
   for (const reason of verdict.reasons) {
     if (reason.code === "above-window" || reason.code === "passes-ceiling") return "warm";
     if (reason.code === "below-window" || reason.code === "never-reached") return "cold";
@@ -44,7 +45,8 @@ const missAdvice = (verdict: Verdict): string => {
   return "Do not rely on it for this culture as it is. Change one thing (setting, container, place) and test that with water.";
 };
 
-const doubtToSettle = (verdict: Verdict): UncertaintySource | null => {
+/** The doubt whose end would settle it; else the largest. */
+export const doubtToSettle = (verdict: Verdict): UncertaintySource | null => {
   for (const reason of verdict.reasons) if (reason.code === "would-settle") return reason.source;
   for (const reason of verdict.reasons) if (reason.code === "dominant-doubt") return reason.source;
   return null;
@@ -57,6 +59,9 @@ const unprovenAdvice = (verdict: Verdict): string => {
   if (has(verdict, "too-little-hold")) {
     return "Test again and leave it overnight, so that there are hours of hold to judge.";
   }
+  if (has(verdict, "fell-away")) {
+    return "If you ended this test yourself, test again and leave it on for the culture’s whole time. If not, find out whether the appliance can be set to run on.";
+  }
   const source = doubtToSettle(verdict);
   return source === null ? "Repeat the test, for longer if you can." : settles[source];
 };
@@ -64,5 +69,5 @@ const unprovenAdvice = (verdict: Verdict): string => {
 export const nextStep = (verdict: Verdict): string => {
   if (verdict.verdict === "misses") return missAdvice(verdict);
   if (verdict.verdict === "unproven") return unprovenAdvice(verdict);
-  return "Use it just as it was tested: same setting, same container, same amount, same place. Test again when the season changes or when batches begin to separate.";
+  return "Use it just as it was tested: same setting, container, amount and place. Test again when the season changes or when batches begin to separate.";
 };

@@ -1,14 +1,12 @@
 import { expect, it } from "vitest";
-import { budgetSpec, bySize } from "../../../src/report/charts/budget.ts";
-import { sizes } from "../../../src/report/charts/chart-theme.ts";
-import { draw, wordsIn } from "../drawing.ts";
+import { budgetImage, bySize } from "../../../src/report/charts/budget.ts";
+import { caption, wordsIn } from "../drawing.ts";
 import { holdsNight } from "../sample-analysis.ts";
 
 const components = holdsNight().probes[0]!.uncertainty;
 
-it("draws one bar for each source of doubt, largest first, each with its word", async () => {
-  const svg = await draw(budgetSpec(components, "degC", sizes[0]!));
-  const words = wordsIn(svg);
+it("draws one bar for each source of doubt, largest first, each with its word", () => {
+  const words = wordsIn(budgetImage(components, "degC", caption));
   expect(words.filter((word) => !/\d/.test(word))).toEqual([
     "one night to the next",
     "hours not tested",
@@ -19,20 +17,32 @@ it("draws one bar for each source of doubt, largest first, each with its word", 
   expect(words).toContain("0.30 °C, assumed");
 });
 
-it("makes bars as long as the doubts are large", async () => {
-  const svg = await draw(budgetSpec(components, "degC", sizes[0]!));
-  const lengths = [...svg.matchAll(/d="M0,[\d.]+h([\d.]+)v11/g)]
-    .map(([, length]) => Number(length))
-    .toSorted((a, b) => b - a);
+it("makes bars as long as the doubts are large", () => {
+  const svg = budgetImage(components, "degC", caption);
+  const lengths = [...svg.matchAll(/<rect[^>]* width="([\d.]+)%"/g)].map(([, length]) =>
+    Number(length),
+  );
   const doubts = bySize(components).map(({ standardUncertainty }) => standardUncertainty);
   expect(lengths.length).toBe(5);
+  expect(lengths[0]).toBe(100);
+  // Two decimals of a per cent are written.
   lengths.forEach((length, at) =>
-    expect(length / lengths[0]!).toBeCloseTo(doubts[at]! / doubts[0]!, 3),
+    expect(Math.abs(length - (100 * doubts[at]!) / doubts[0]!)).toBeLessThanOrEqual(0.005 + 1e-9),
   );
 });
 
-it("shows the person's unit, differences without the offset", async () => {
-  expect(wordsIn(await draw(budgetSpec(components, "degF", sizes[1]!)))).toContain(
-    "0.54 °F, assumed",
-  );
+it("parts measured, stated and assumed without colour", () => {
+  const bars = budgetImage(components, "degC", caption).match(/<rect[^>]*>/g)!;
+  expect(bars.map((bar) => /stroke-dasharray/.test(bar))).toEqual([
+    true,
+    false,
+    false,
+    false,
+    false,
+  ]);
+  expect(bars[1]).toContain('fill-opacity="0.35"');
+});
+
+it("shows the person's unit, differences without the offset", () => {
+  expect(wordsIn(budgetImage(components, "degF", caption))).toContain("0.54 °F, assumed");
 });

@@ -27,3 +27,13 @@ it("drops what is not seen and makes ids its own", () => {
   expect(finished).toContain('<clipPath id="n1-clip7">');
   expect(finished).toContain('clip-path="url(#n1-clip7)"');
 });
+
+it("brings along the hatching it uses, under its own id, and no other", () => {
+  const hatched = raw.replace('stroke="var(--line)"', 'fill="url(#rising)"');
+  const caption = { id: "n2", title: "t", description: "d" };
+  expect(finishSvg(hatched, caption)).toContain('fill="url(#n2-rising)"');
+  expect(finishSvg(hatched, caption).match(/<pattern id="[^"]*"/g)).toEqual([
+    '<pattern id="n2-rising"',
+  ]);
+  expect(finished).not.toContain("<pattern");
+});

@@ -1,36 +1,46 @@
 import { expect, it } from "vitest";
-import { sizes } from "../../../src/report/charts/chart-theme.ts";
 import { leftAxis, rightAxis } from "../../../src/report/charts/temperature-axes.ts";
 
-const rows = (unit: "degC" | "degF", low: number, high: number): { at: number; label: string }[] =>
-  (rightAxis(unit, { low, high }, 8, 600, sizes[0]!) as { data: { values: [] } }).data.values;
+/** Texts of the right axis with the value of the left scale at which each stands. */
+const marks = (unit: "degC" | "degF", low: number, high: number) =>
+  rightAxis(unit, { domain: { low, high }, height: 1000 }, 8, 600).map(({ text, y }) => ({
+    text,
+    at: high - (y / 1000) * (high - low),
+  }));
 
 it("gives the left axis round ticks and its unit once, on the highest", () => {
   const axis = leftAxis("degC", { low: 19.5, high: 46 }, 8);
-  expect(axis["values"]).toEqual([20, 25, 30, 35, 40, 45]);
-  expect(axis["labelExpr"]).toContain("datum.value === 45 ? datum.label + ' °C'");
+  expect(axis.ticks).toEqual([20, 25, 30, 35, 40, 45]);
+  expect(axis.words).toEqual(["20", "25", "30", "35", "40", "45 °C"]);
+});
+
+it("writes as many decimals as the step needs, and a true minus", () => {
+  expect(leftAxis("degC", { low: 38, high: 39.1 }, 6).words.slice(0, 2)).toEqual(["38.0", "38.2"]);
+  expect(leftAxis("degC", { low: 38, high: 38.25 }, 6).words.slice(0, 2)).toEqual([
+    "38.00",
+    "38.05",
+  ]);
+  expect(leftAxis("degC", { low: -6, high: 6 }, 3).words[0]).toBe("−5");
 });
 
 // Pairs on both scales by definition: 10 degC = 50 degF, 20 = 68, 30 = 86, 40 = 104.
 it("places the other unit's round ticks where they belong", () => {
-  expect(rows("degC", 18, 45).map(({ label }) => label)).toEqual([
+  expect(marks("degC", 18, 45).map(({ text }) => text)).toEqual([
     "70",
     "80",
     "90",
     "100",
     "110 °F",
   ]);
-  expect(rows("degF", 50, 104)).toEqual([
-    { at: 50, label: "10" },
-    { at: 59, label: "15" },
-    { at: 68, label: "20" },
-    { at: 77, label: "25" },
-    { at: 86, label: "30" },
-    { at: 95, label: "35" },
-    { at: 104, label: "40 °C" },
-  ]);
-});
-
-it("shows tenths only on a scale fine enough", () => {
-  expect(rows("degC", 40, 40.6).every(({ label }) => /\.\d/.test(label))).toBe(true);
+  expect(marks("degF", 50, 104)).toEqual(
+    [
+      [50, "10"],
+      [59, "15"],
+      [68, "20"],
+      [77, "25"],
+      [86, "30"],
+      [95, "35"],
+      [104, "40 °C"],
+    ].map(([at, text]) => ({ at: expect.closeTo(at as number, 9), text })),
+  );
 });

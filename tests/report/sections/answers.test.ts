@@ -6,14 +6,24 @@ import { analysisOf, missesNight, probe, severalProbes } from "../sample-analysi
 
 const writing = markupWriting("degC");
 
-it("gives each probe and requirement its mark, chance, sentence and next step, in order", () => {
+it("leads, then gives each probe and requirement a card with mark, chance, culture and next step", () => {
   const { html } = answersSection(severalProbes(), writing);
   const marks = [...html.matchAll(/class="answer (\w+)"/g)].map(([, word]) => word);
   expect(marks).toEqual(["holds", "misses", "unproven"]);
   const text = visibleText(html);
   expect(text).toContain("Holds 97 % likely to hold");
-  expect(text).toContain("“box” in warming box, second shelf.csv, in the food’s place");
+  expect(html.indexOf('class="lead"')).toBeLessThan(html.indexOf('class="answer'));
+  expect(text).toContain("warming box, second shelf.csv, box, in the food’s place");
+  expect(text).toContain("Yoghurt, warm set (Streptococcus thermophilus)");
   expect(text.match(/What to do/g)!.length).toBe(3);
+});
+
+it("lets a single answer lead by itself, in a whole sentence", () => {
+  const { html } = answersSection(missesNight(), writing);
+  expect(html).not.toMatch(/class="(?:lead|matrix|cards)"/);
+  expect(visibleText(html)).toContain(
+    "This set-up does not keep the food at 38 to 43 °C (100.4 to 109.4 °F) for 24 h, never above 45 °C (113 °F), as asked by “Yoghurt, warm set (Streptococcus thermophilus)”.",
+  );
 });
 
 it("lists the reasons, and counts a chance below one per cent as that", () => {

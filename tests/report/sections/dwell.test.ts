@@ -5,28 +5,24 @@ import { visibleText } from "../drawing.ts";
 import { holdsNight, noHoldNight, unprovenNight } from "../sample-analysis.ts";
 
 const writing = markupWriting("degC");
-const block = async (analysis: ReturnType<typeof holdsNight>): Promise<string | null> => {
+const block = (analysis: ReturnType<typeof holdsNight>): string | null => {
   const [probe] = analysis.probes;
-  const found = await dwellBlock(
-    { analysis, probe: probe!, writing, id: "p" },
-    probe!.verdicts[0]!,
-    0,
-  );
+  const found = dwellBlock({ analysis, probe: probe!, writing, id: "p" }, probe!.verdicts[0]!, 0);
   return found === null ? null : visibleText(found.html);
 };
 
-it("says it in a sentence when all of the hold lay inside", async () => {
-  expect(await block(holdsNight())).toBe(
-    "All 9 h 35 min of the hold lay inside the window of yoghurt-thermophilic, 38 to 43 °C (100.4 to 109.4 °F).",
+it("says it in a sentence when all of the hold lay inside", () => {
+  expect(block(holdsNight())).toBe(
+    "All 9 h 35 min of the hold lay inside the window of Yoghurt, warm set, 38 to 43 °C (100.4 to 109.4 °F).",
   );
 });
 
-it("draws a strip with its parts in words otherwise", async () => {
-  const text = await block(unprovenNight());
+it("draws a strip with its parts in words otherwise", () => {
+  const text = block(unprovenNight());
   expect(text).toContain("below for 20 min inside for 3 h 11 min above for 3 h 46 min");
   expect(text).toContain("The longest spell outside lasted 57 min.");
 });
 
-it("is left out without a hold", async () => {
-  expect(await block(noHoldNight())).toBeNull();
+it("is left out without a hold", () => {
+  expect(block(noHoldNight())).toBeNull();
 });

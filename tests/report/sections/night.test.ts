@@ -10,12 +10,17 @@ const section = async (analysis: ReturnType<typeof unprovenNight>, at: number): 
 
 it("shows curve, close-up, dwell, figures and what happened when", async () => {
   const html = await section(unprovenNight(), 0);
-  const headings = [...html.matchAll(/<(?:h3|caption)>([^<]+)</g)].map(([, text]) => text);
+  const headings = [...html.matchAll(/<(?:h3|caption class="heard"|summary)>([^<]+)</g)].map(
+    ([, text]) => text,
+  );
   expect(headings).toEqual([
     "The hold, close up",
     "Time inside and outside",
     "In figures",
-    "The hold",
+    "The hold in figures",
+    "More figures",
+    "More figures of the hold",
+    "What happened when",
     "What happened when",
   ]);
   expect(visibleText(html)).toContain("lid lifted 02:37 to 03:03, 26 min");
@@ -27,8 +32,16 @@ it("keeps to the curve and the figures for a bath beside the food", async () => 
   expect(html).toContain("In figures");
 });
 
+it("keeps the main figures in view and folds the others away", async () => {
+  const html = await section(unprovenNight(), 0);
+  const inView = html.replaceAll(/<details>[\s\S]*?<\/details>/g, "");
+  expect(inView.match(/<tr>/g)!.length).toBe(6);
+  expect(visibleText(inView)).not.toContain("Noise from reading to reading");
+  expect(visibleText(html)).toContain("Noise from reading to reading");
+});
+
 it("makes do without a hold", async () => {
   const html = await section(noHoldNight(), 0);
   expect(html).not.toContain("The hold, close up");
-  expect(html).not.toContain("<caption>The hold</caption>");
+  expect(html).not.toContain("More figures");
 });

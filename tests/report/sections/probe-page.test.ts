@@ -33,7 +33,7 @@ it("answers for probes with a verdict, or for all where none has one", () => {
 
 it("names a window by its culture where it has one", () => {
   const [first] = analysis.probes[0]!.verdicts;
-  expect(windowName(first!, writing)).toMatch(/^window of yoghurt-thermophilic, 38 to 43 °C/);
-  const own = { ...first!, requirement: { ...first!.requirement, culture: "window" } };
-  expect(windowName(own, writing)).toBe("window, 38 to 43 °C (100.4 to 109.4 °F)");
+  expect(windowName(first!, writing)).toMatch(/^window of Yoghurt, warm set, 38 to 43 °C/);
+  const own = { ...first!, requirement: { ...first!.requirement, name: "" } };
+  expect(windowName(own, writing)).toBe("window you gave, 38 to 43 °C (100.4 to 109.4 °F)");
 });

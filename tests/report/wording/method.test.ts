@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { methodSteps } from "../../../src/report/wording/method.ts";
+import { endedHold, methodSteps, roomReach, untold } from "../../../src/report/wording/method.ts";
 
 const all = methodSteps.map(({ text }) => text).join(" ");
 
@@ -17,4 +17,10 @@ it.each([
 
 it("owns up to what is this program's own assumption", () => {
   expect(all).toContain("this program’s own assumption");
+});
+
+it("says what one night cannot tell", () => {
+  expect(roomReach).toMatch(/hardly shows how much of the room/);
+  expect(endedHold).toMatch(/Nothing in the readings tells/);
+  expect(untold.join(" ")).toMatch(/Water stood in for the food/);
 });

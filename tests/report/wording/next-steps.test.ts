@@ -33,6 +33,9 @@ describe("nextStep", () => {
     expect(step("unproven", { code: "too-little-hold", hours: 1, readings: 4 })).toMatch(
       /overnight/,
     );
+    expect(step("unproven", { code: "fell-away", afterHours: 8, needed: 24 })).toMatch(
+      /If you ended this test yourself/,
+    );
     expect(step("unproven")).toMatch(/Repeat the test/);
   });
 
