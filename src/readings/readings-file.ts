@@ -20,6 +20,8 @@ export type SetAsideReason =
   | "duplicate"
   /** one or two readings that leap away and come straight back (Hampel) */
   | "spike"
+  /** a row of something else than a temperature, where a column says so (humidity, battery) */
+  | "other-quantity"
   /** the heading printed again in the middle */
   | "repeated-header"
   /** text after the last reading, such as a summary line */

@@ -42,6 +42,8 @@ export const findIdColumn = (
   kinds: readonly HeadingKind[],
 ): IdColumn | null => {
   if (headings === null) return null;
+  const holdsReadings = ({ index, numbers, filled }: ColumnFacts): boolean =>
+    numbers > 0.5 * filled && !["time", "date", "other", "unit"].includes(kinds[index] ?? "");
   let best: IdColumn | null = null;
   let most = 0;
   for (const own of facts) {
@@ -49,6 +51,7 @@ export const findIdColumn = (
     const kind = kinds[own.index];
     if (kind === "time" || kind === "date" || kind === "temperature" || kind === "unit") continue;
     if (!words.test(headingWords(heading)) || !mayName(own)) continue;
+    if (!facts.some((other) => other !== own && holdsReadings(other))) continue;
     const names = distinctCells(rows, own.index);
     if (names > mostSensors || names <= most) continue;
     best = { column: own.index, heading };

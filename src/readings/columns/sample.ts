@@ -17,12 +17,17 @@ import type { SplitDecimals } from "../text/split-decimals.ts";
 /** Rows looked at to decide; spread over the sample, so that warm-up and hold are both seen. */
 const sampledRows = 400;
 
+/** Rows of a block. */
+const together = 32;
+
 const spreadRows = (rows: readonly SampleRecord[]): SampleRecord[] => {
   const stride = Math.max(1, Math.floor(rows.length / sampledRows));
   if (stride === 1) return [...rows];
   // Neighbours stay together (steps of row numbers and of times are looked at).
-  return rows.filter((_, at) => at % (stride * 8) < 8);
+  return rows.filter((_, at) => at % (stride * together) < together);
 };
+/** All of the first records, where the heading is; of the later ones blocks. */
+const isKept = (at: number): boolean => at < 1000 || at % (4 * together) < together;
 
 /** Heading and unit below it together: "Sensor 1 [degC]". */
 export const fullHeading = (layout: Layout, column: number): string => {
@@ -72,7 +77,7 @@ export const takeSample = (
   options: ReadingOptions,
 ): Outcome<Sample> => {
   const delimiter = findDelimiter(text) ?? ",";
-  const records = sampleRecords(text, delimiter);
+  const records = sampleRecords(text, delimiter, isKept);
   const layout = findLayout(records);
   if (layout === null) return noRows(name, records);
   const written = records.slice(layout.firstRow);

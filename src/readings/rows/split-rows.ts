@@ -1,3 +1,4 @@
+import { headingWords } from "../columns/headings.ts";
 import { notice } from "../../notice.ts";
 import type { Notice } from "../../notice.ts";
 import { pick, pickBytes, pickCounts } from "./pick.ts";
@@ -63,16 +64,28 @@ const rowsAt = (rows: ReadRows, indexes: Uint32Array): ReadRows => ({
 const speakingId = (heading: string, name: string): string =>
   /^[\d.]+$|^.$/u.test(name) ? `${heading} ${name}` : name;
 
+const otherQuantity =
+  /(?:^| )(?:humid\w*|rh|hum|\w*feucht\w*|humedad|umidita|umidade|vochtigheid|kosteus|batt\w*|akku|volt\w*|press\w*|\w*druck|lux|light|licht|co ?2|voc|rssi|signal|dew ?point|taupunkt)(?: |$)/u;
+
+/** Sets aside the rows of what is no thermometer; rows of a sensor are given back. */
+const onlyTemperatures = (groups: readonly RowGroup[]): readonly RowGroup[] =>
+  groups.filter(({ id, rows }) => {
+    const isOther = otherQuantity.test(headingWords(id ?? ""));
+    if (isOther) rows.tally.add("other-quantity", rows.lines[0] ?? 0, rows.lines.length);
+    return !isOther;
+  });
+
 const part = (rows: ReadRows, found: FoundTimes, ids: RowIds): SplitRows | null => {
   const indexes = rowsOf(ids);
   const isIndex = found.format === "index";
   if (!isIndex && !overlap(found.seconds, indexes)) return null;
-  const groups = indexes.map((own, at) => ({
+  const all = indexes.map((own, at) => ({
     id: speakingId(ids.heading, ids.names[at]!),
     rows: rowsAt(rows, own),
     // Without times each sensor's rows are counted from its first.
     seconds: isIndex ? found.seconds.slice(0, own.length) : pick(found.seconds, own),
   }));
+  const groups = onlyTemperatures(all);
   const facts = { column: ids.heading, names: groups.map(({ id }) => id).join(", ") };
   return { groups, notices: [notice(isIndex ? "probes-from-start" : "probes-split", facts)] };
 };

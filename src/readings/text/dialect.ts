@@ -11,12 +11,18 @@ export interface SampleRecord {
   readonly line: number;
 }
 
-/** The records of a text split by one delimiter. */
-export const sampleRecords = (text: string, delimiter: Delimiter): SampleRecord[] => {
+/** The records of a text split by one delimiter; `keep` says which, by their number from 0. */
+export const sampleRecords = (
+  text: string,
+  delimiter: Delimiter,
+  keep: (at: number) => boolean = () => true,
+): SampleRecord[] => {
   const splitter = createRecordSplitter(delimiter);
   const records: SampleRecord[] = [];
+  let at = 0;
   eachRecord([splitter.push(text), splitter.end()], delimiter, (cells, line) => {
-    records.push({ cells, line });
+    if (keep(at)) records.push({ cells, line });
+    at += 1;
   });
   return records;
 };

@@ -32,6 +32,7 @@ export const setAsideNames: Readonly<Record<SetAsideReason, string>> = {
   "out-of-range": "a value no water test can show",
   duplicate: "the same time as a row before it",
   spike: "a leap away and straight back",
+  "other-quantity": "something else than a temperature",
   "repeated-header": "the heading printed again",
   trailer: "text after the last reading",
 };

@@ -29,6 +29,11 @@ describe("findIdColumn", () => {
   ])("none in %s", (_, heading, cell) => {
     expect(idOf(heading, cell).idColumn).toBeNull();
   });
+  it("none where it is the only column that can be read", () => {
+    const plan = makePlan("f.csv", "time,Probe\n22:00,1\n22:30,2\n23:00,4\n23:30,5\n", {});
+    expect(plan.ok && plan.value.idColumn).toBeNull();
+    expect(plan.ok && plan.value.probes.map(({ column }) => column)).toEqual([1]);
+  });
   it("more names than a test has sensors are none", () => {
     const rows = Array.from({ length: 50 }, (_, row) => `a${row},22:${10 + row},38.${row}`);
     const plan = makePlan("f.csv", ["name,time,temp C", ...rows].join("\n"), {});

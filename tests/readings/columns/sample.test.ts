@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { columnFacts, isIndex } from "../../../src/readings/columns/column-facts.ts";
 import { fullHeading, kindsOf, listed, takeSample } from "../../../src/readings/columns/sample.ts";
 
 const taken = (text: string, decimal?: ",") =>
@@ -22,6 +23,14 @@ describe("takeSample", () => {
       ok: true,
       value: { columnCount: 2, rows: [{ cells: ["22:00", "21,5"] }, {}] },
     });
+  });
+  it("keeps neighbours together in a long file, so that row numbers show", () => {
+    const text = Array.from({ length: 9000 }, (_, row) => `${row + 1},38.${row % 7}`).join("\n");
+    const found = taken(`${text}\n`);
+    if (!found.ok) throw new Error(found.problem.code);
+    expect(found.value.rows.length).toBeLessThan(1500);
+    const facts = columnFacts(found.value.rows, 0, ".");
+    expect(isIndex(facts)).toBe(true);
   });
   it("knows a heading without rows", () => {
     expect(taken("time,temp\n")).toMatchObject({

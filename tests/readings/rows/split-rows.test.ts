@@ -51,6 +51,14 @@ describe("splitRows", () => {
     },
   );
 
+  it("sets aside the rows of what is no temperature", async () => {
+    const text = `time,name,value\n${rows(20, (row) => `22:${10 + Math.floor(row / 2)},${["temperature", "rel. humidity"][row % 2]},${row % 2 === 0 ? 38 + row / 10 : 45}`)}\n`;
+    const file = await read(text);
+    expect(file.probes.map(({ name }) => name)).toEqual(["temperature"]);
+    expect(file.setAside).toEqual([{ reason: "other-quantity", count: 10, firstLine: 3 }]);
+    expect(file).toMatchObject({ rowsRead: 20, rowsUsed: 10 });
+  });
+
   it("parts rows without times, each sensor from its own first", async () => {
     const text = `reading,mote_id,temp C\n${rows(9, (row) => `${row},${row < 4 ? 1 : 2},${38 + row / 10}`)}\n`;
     const file = await read(text, { intervalSeconds: 60 });
