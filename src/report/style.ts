@@ -113,8 +113,8 @@ footer { margin-top: 3.5rem; padding-top: 1rem; border-top: 1px solid var(--rule
 const listed = (table: string): string => `
   ${table}, ${table} caption, ${table} tbody, ${table} tr, ${table} th, ${table} td { display: block; width: auto; padding: 0; border: 0; }
   ${table} thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
-  ${table} tr { border-top: 1px solid var(--rule); padding: 0.6rem 0 0.2rem; }
-  ${table} tbody th { font-weight: 600; width: auto; }
+  ${table} tbody tr { border-top: 1px solid var(--rule); padding: 0.6rem 0 0.2rem; display: grid; grid-template-columns: repeat(auto-fill, minmax(9rem, 1fr)); gap: 0 1rem; }
+  ${table} tbody th { font-weight: 600; width: auto; grid-column: 1 / -1; }
   ${table} td { padding: 0.35rem 0 0.45rem; }
   ${table} .column { display: block; }
   ${table} td.none { display: none; }`;

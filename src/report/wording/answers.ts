@@ -28,7 +28,7 @@ const verbs: Readonly<Record<VerdictWord, (place: string) => string>> = {
 export const answerText = (verdict: Verdict, role: ProbeRole, writing: Writing): string => {
   const { requirement } = verdict;
   const wanted = requirementText(requirement, writing);
-  const whose = requirement.name === "" ? "" : `, as asked by “${cultureName(requirement)}”`;
+  const whose = requirement.name === "" ? "" : `, as “${cultureName(requirement)}” needs`;
   return `${verbs[verdict.verdict](places[role])} ${wanted}${whose}.`;
 };
 

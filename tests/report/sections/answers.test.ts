@@ -22,7 +22,7 @@ it("lets a single answer lead by itself, in a whole sentence", () => {
   const { html } = answersSection(missesNight(), writing);
   expect(html).not.toMatch(/class="(?:lead|matrix|cards)"/);
   expect(visibleText(html)).toContain(
-    "This set-up does not keep the food at 38 to 43 °C (100.4 to 109.4 °F) for 24 h, never above 45 °C (113 °F), as asked by “Yoghurt, warm set (Streptococcus thermophilus)”.",
+    "This set-up does not keep the food at 38 to 43 °C (100.4 to 109.4 °F) for 24 h, never above 45 °C (113 °F), as “Yoghurt, warm set (Streptococcus thermophilus)” needs.",
   );
 });
 

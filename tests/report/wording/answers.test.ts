@@ -19,7 +19,7 @@ it("answers in one sentence, and tells bath from food", () => {
   );
   const misses = verdict("misses", 0.01, requirement("kefir", 18, 24, null, 24), []);
   expect(answerText(misses, "bath", writing)).toBe(
-    "This set-up does not keep the bath (not the food in it) at 18 to 24 °C (64.4 to 75.2 °F) for 24 h, as asked by “Kefir (grains)”.",
+    "This set-up does not keep the bath (not the food in it) at 18 to 24 °C (64.4 to 75.2 °F) for 24 h, as “Kefir (grains)” needs.",
   );
 });
 
