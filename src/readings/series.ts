@@ -8,6 +8,8 @@
  */
 export interface Series {
   readonly name: string;
+  /** The column's heading as the file prints it, unit and all, where it has one. */
+  readonly heading?: string;
   readonly role: ProbeRole;
   readonly minutes: Float64Array;
   /** degC, as read: the thermometer's correction is not applied yet. */

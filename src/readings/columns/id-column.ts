@@ -15,6 +15,10 @@ export const mostSensors = 32;
 const words =
   /(?:^| )(?:sensor|sensors|probe|channel|chan|ch|mote|id|name|device|node|location|place|position|point|thermometer|logger|serial|address|mac|jar|kanal|canal|canale|voie|fuhler|messfuhler|messstelle|sonde|sonda|anturi|giver|voeler|entity|series)(?: |$)/u;
 
+/** What a sensor does rather than which it is; and "Probe 1", which is itself a sensor. */
+const state =
+  /(?:^| )(?:status|state|zustand|etat|estado|stato|mode|alarm|error|fault|event|label|flag|type|unit|count)(?: |$)|\d$/u;
+
 /** Numbers up to here, and beyond what a thermometer shows, are names rather than temperatures. */
 const mostCounted = 16;
 const beyondTemperatures = 230;
@@ -50,7 +54,8 @@ export const findIdColumn = (
     const heading = headings[own.index] ?? "";
     const kind = kinds[own.index];
     if (kind === "time" || kind === "date" || kind === "temperature" || kind === "unit") continue;
-    if (!words.test(headingWords(heading)) || !mayName(own)) continue;
+    const said = headingWords(heading);
+    if (!words.test(said) || state.test(said) || !mayName(own)) continue;
     if (!facts.some((other) => other !== own && holdsReadings(other))) continue;
     const names = distinctCells(rows, own.index);
     if (names > mostSensors || names <= most) continue;

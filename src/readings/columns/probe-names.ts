@@ -1,6 +1,6 @@
 import { headingWords } from "./headings.ts";
 import type { ReadingOptions } from "../readings-file.ts";
-import type { ProbeRole } from "../series.ts";
+import type { ProbeRole, Series } from "../series.ts";
 
 const room =
   /(?:^| )(?:room|ambient|ambiente|ambiance|air|kitchen|outside|outdoor|raum\w*|zimmer\w*|umgebung\w*|luft|kuche|piece|cuisine|habitacion|cocina|stanza|cucina|huone|rum|rom|kamer)(?: |$)/u;
@@ -29,13 +29,16 @@ export const probeNames = (
   });
 };
 
+/** Whether a person who says `said` means this probe: its name or its whole heading, in any case. */
+export const meansProbe = (said: string, { name, heading }: Pick<Series, "name" | "heading">) =>
+  [name, heading ?? ""].some((one) => one.trim().toLowerCase() === said.trim().toLowerCase());
+
 /** The role said for a probe by its heading, by its name, or guessed. */
 export const roleOf = (
   name: string,
   heading: string,
   roles: ReadingOptions["roles"],
 ): ProbeRole => {
-  const wanted = new Set([name.toLowerCase(), heading.trim().toLowerCase()]);
-  for (const [said, role] of roles ?? []) if (wanted.has(said.trim().toLowerCase())) return role;
+  for (const [said, role] of roles ?? []) if (meansProbe(said, { name, heading })) return role;
   return guessRole(name);
 };

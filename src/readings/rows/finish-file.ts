@@ -58,7 +58,7 @@ const makeSeries = (
   const { heading, printedStep } = column;
   const printed = unit === "degF" ? printedStep / 1.8 : printedStep;
   const resolution = smallestStep(celsius, printed);
-  return { name, role: roleOf(name, heading, roles), minutes, celsius, resolution };
+  return { name, heading, role: roleOf(name, heading, roles), minutes, celsius, resolution };
 };
 
 /** A sensor named in its rows, with the column's name where it has several. */

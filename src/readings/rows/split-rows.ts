@@ -4,6 +4,7 @@ import type { Notice } from "../../notice.ts";
 import { pick, pickBytes, pickCounts } from "./pick.ts";
 import type { ReadRows } from "./row-reader.ts";
 import type { RowIds } from "./row-ids.ts";
+import { usualStep } from "../times/steps.ts";
 import { spreadStamps } from "../times/spread-stamps.ts";
 import type { FoundTimes } from "../times/time-types.ts";
 
@@ -51,6 +52,18 @@ const overlap = (seconds: Float64Array, groups: readonly Uint32Array[]): boolean
   return union < 0.9 * total;
 };
 
+/** Rows beside each other of one time and two sensors. */
+const repeat = (seconds: Float64Array, ofRow: Uint8Array): boolean => {
+  let repeated = 0;
+  for (let row = 1; row < seconds.length; row += 1)
+    if (seconds[row] === seconds[row - 1] && ofRow[row] !== ofRow[row - 1]) repeated += 1;
+  return repeated >= 0.3 * seconds.length;
+};
+
+/** Each sensor reports in steps of its own; what comes and goes with the readings is a state. */
+const areRegular = (seconds: Float64Array, groups: readonly Uint32Array[]): boolean =>
+  groups.every((rows) => rows.length < 3 || usualStep(pick(seconds, rows)).share >= 0.7);
+
 const rowsAt = (rows: ReadRows, indexes: Uint32Array): ReadRows => ({
   ...rows,
   lines: pickCounts(rows.lines, indexes),
@@ -78,7 +91,10 @@ const onlyTemperatures = (groups: readonly RowGroup[]): readonly RowGroup[] =>
 const part = (rows: ReadRows, found: FoundTimes, ids: RowIds): SplitRows | null => {
   const indexes = rowsOf(ids);
   const isIndex = found.format === "index";
-  if (!isIndex && !overlap(found.seconds, indexes)) return null;
+  const { seconds } = found;
+  const runBesides = (): boolean =>
+    overlap(seconds, indexes) && (repeat(seconds, ids.ofRow) || areRegular(seconds, indexes));
+  if (!isIndex && !runBesides()) return null;
   const all = indexes.map((own, at) => ({
     id: speakingId(ids.heading, ids.names[at]!),
     rows: rowsAt(rows, own),
@@ -92,8 +108,9 @@ const part = (rows: ReadRows, found: FoundTimes, ids: RowIds): SplitRows | null 
 
 /**
  * Parts the rows of a file that has one row for each sensor: by its column of
- * names, where their times run beside each other (a sensor moved or replaced
- * in the middle is still one series), or where there are no times. Then
+ * names, where their times run beside each other and repeat or keep steps of
+ * their own (a sensor moved or replaced in the middle, or a state that comes
+ * and goes, leaves one series), or where there are no times. Then
  * stamps printed too coarsely are spread, for each sensor by itself.
  */
 export const splitRows = (rows: ReadRows, found: FoundTimes): SplitRows => {

@@ -25,6 +25,8 @@ describe("findIdColumn", () => {
   it.each([
     ["a probe's own readings", "Sensor 1", (row: number) => (37 + row / 10).toFixed(1)],
     ["remarks", "Remark", (row: number) => (row % 2 === 0 ? "lid" : "stirred")],
+    ["a probe of whole degrees", "Probe 1", (row: number) => String(12 + (row % 3))],
+    ["a sensor's state", "Sensor status", (row: number) => ["ok", "stop"][row % 2]!],
     ["states", "Heater", (row: number) => String(row % 2)],
   ])("none in %s", (_, heading, cell) => {
     expect(idOf(heading, cell).idColumn).toBeNull();

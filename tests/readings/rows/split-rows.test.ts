@@ -51,6 +51,12 @@ describe("splitRows", () => {
     },
   );
 
+  it("does not part by what comes and goes with the readings", async () => {
+    const text = `time,device,temp C\n${rows(30, (row) => `22:${10 + row},${row % 5 < 3 ? "plain" : "boost"},${38 + row / 10}`)}\n`;
+    const file = await read(text);
+    expect(file.probes.map(({ minutes }) => minutes.length)).toEqual([30]);
+  });
+
   it("sets aside the rows of what is no temperature", async () => {
     const text = `time,name,value\n${rows(20, (row) => `22:${10 + Math.floor(row / 2)},${["temperature", "rel. humidity"][row % 2]},${row % 2 === 0 ? 38 + row / 10 : 45}`)}\n`;
     const file = await read(text);
