@@ -14,6 +14,7 @@ import { notice } from "./notice.ts";
 import { analyseFile } from "./probe-analysis.ts";
 import { done, failed, type Outcome } from "./problem.ts";
 import { celsiusDifference } from "./quantity.ts";
+import { meansProbe } from "./readings/columns/probe-names.ts";
 import { readReadings } from "./readings/read-readings.ts";
 import { highest } from "./stats/summary.ts";
 import type { ReadingsFile } from "./readings/readings-file.ts";
@@ -47,6 +48,8 @@ export const analyse = async (
     if (misread !== null) return misread;
     files.push({ readings: readings.value, sha256: source.sha256() });
   }
+  const stray = strayRole(request, files);
+  if (stray !== null) return stray;
   const context = { request, thermometer, runToRun };
   return done({
     version: request.version,
@@ -71,4 +74,15 @@ const wrongUnit = (requirements: readonly Requirement[], file: ReadingsFile) => 
   if (wrong === undefined) return null;
   const readings = `in degC, highest ${warmest.toFixed(1)}`;
   return failed("window-wrong-unit", { low: wrong.low, high: wrong.high, readings });
+};
+
+/** A role said for a probe that no file has: a mistyped name must not pass for a role that was heeded. */
+const strayRole = ({ reading }: AnalysisRequest, files: readonly AnalysedFile[]) => {
+  const probes = files.flatMap((file) => file.readings.probes);
+  for (const said of reading.roles?.keys() ?? []) {
+    if (probes.some((probe) => meansProbe(said, probe))) continue;
+    const names = probes.map(({ name }) => `"${name}"`).join(", ");
+    return failed("probe-unknown", { probe: said, probes: names });
+  }
+  return null;
 };

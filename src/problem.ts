@@ -24,6 +24,7 @@ export interface ProblemFacts {
   "unit-undecidable": { file: string; middle: number };
   "units-mixed": { file: string; line: number; found: string };
   "columns-changed": { file: string; line: number; found: string };
+  "probe-unknown": { probe: string; probes: string };
   "column-unknown": { file: string; column: string; columns: string };
   "no-readings-left": { file: string; rowsRead: number; setAside: string };
   "option-invalid": { option: string; expected: string; found: string };
@@ -94,6 +95,8 @@ const sentences: { [Code in ProblemCode]: (facts: ProblemFacts[Code]) => string 
     `Expected one unit of temperature in each column, found another ("${found}") in ${file}, line ${line}. Export the file again in one unit.`,
   "columns-changed": ({ file, line, found }) =>
     `Expected the columns of the first heading throughout, found a heading with others in ${file}, line ${line}: ${found}. Split the file there and give the parts one by one.`,
+  "probe-unknown": ({ probe, probes }) =>
+    `Expected a probe called "${probe}" for --probe, found ${probes}. Use one of those names.`,
   "column-unknown": ({ file, column, columns }) =>
     `Expected a column called "${column}" in ${file}, found ${columns}. Use one of those names.`,
   "no-readings-left": ({ file, rowsRead, setAside }) =>

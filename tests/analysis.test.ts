@@ -108,6 +108,17 @@ describe("analyse", () => {
     expect(outcome).toMatchObject({ ok: false, problem: { code: "window-wrong-unit" } });
   });
 
+  it("refuses a role for a probe that is not there", async () => {
+    const roles = new Map([["Jra", "food"]] as const);
+    const outcome = await analyse(request({ reading: { roles } }), [
+      source(nightText(["Jar (degC)"])),
+    ]);
+    expect(outcome).toMatchObject({
+      ok: false,
+      problem: { code: "probe-unknown", facts: { probe: "Jra", probes: '"Jar"' } },
+    });
+  });
+
   it("passes a file's problem on", async () => {
     const outcome = await analyse(request(), [source("")]);
     expect(outcome).toMatchObject({ ok: false, problem: { code: "file-empty" } });

@@ -29,6 +29,7 @@ const samples: { readonly [Code in ProblemCode]: ProblemFacts[Code] } = {
   "unit-undecidable": { file: "night.csv", middle: 60 },
   "units-mixed": { file: "night.csv", line: 9, found: "100.4F" },
   "columns-changed": { file: "night.csv", line: 300, found: "Time, Lid" },
+  "probe-unknown": { probe: "Jra", probes: '"Jar", "Bath"' },
   "column-unknown": { file: "night.csv", column: "Jra", columns: "Jar, Bath" },
   "no-readings-left": { file: "night.csv", rowsRead: 12, setAside: "12 sensor fault, line 2" },
   "option-invalid": { option: "--low", expected: "a temperature, such as 38C", found: "warm" },
