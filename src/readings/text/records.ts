@@ -15,51 +15,18 @@ const lineEnds = (cells: Cells): number => {
   return count;
 };
 
-/**
- * Cuts a block that holds no quote: then a record is a line and a cell what
- * stands between delimiters (RFC 4180, section 2), and csv-parse would only
- * take longer over it.
- */
-const eachPlainRecord = (
-  block: string,
-  delimiter: string,
-  visit: (cells: string[]) => void,
-): void => {
-  const next = (sign: string, from: number): number => {
-    const found = block.indexOf(sign, from);
-    return found === -1 ? block.length : found;
-  };
-  // Kept over lines without a delimiter, so that each place is searched once.
-  let cut = next(delimiter, 0);
-  for (let from = 0; from < block.length;) {
-    const end = next("\n", from);
-    const cells: string[] = [];
-    while (cut < end) {
-      cells.push(block.slice(from, cut));
-      from = cut + 1;
-      cut = next(delimiter, from);
-    }
-    cells.push(block.slice(from, end));
-    visit(cells);
-    from = end + 1;
-  }
+/** Columns set apart by runs of blanks, two or more where the delimiter is two: each run becomes one sign that no text holds. */
+const unitSeparator = "\u001f";
+const separated = (block: string, delimiter: string): string => {
+  const gap = delimiter.length > 1 ? / {2,}/gu : / +/gu;
+  return block.replaceAll(/^ +| +$/gmu, "").replace(gap, unitSeparator);
 };
 
-/** Columns set apart by runs of blanks, two or more where the delimiter is two. */
-const eachSpacedRecord = (
-  block: string,
-  delimiter: string,
-  visit: (cells: string[]) => void,
-): void => {
-  const gap = delimiter.length > 1 ? / {2,}/u : / +/u;
-  const lines = block.split("\n");
-  if (lines.at(-1) === "") lines.pop();
-  for (const line of lines) visit(line.trim().split(gap));
-};
+const isBlanks = (delimiter: string): boolean => delimiter.trim() === "" && delimiter !== "\t";
 
 /**
- * Splits blocks of whole records (from `record-splitter.ts`) into cells,
- * by csv-parse where there are quotes, and keeps count of the file's lines: a blank line comes back as a
+ * Splits blocks of whole records (from `record-splitter.ts`) into cells by
+ * csv-parse and keeps count of the file's lines: a blank line comes back as a
  * record of one empty cell, a quoted line end counts as a line. csv-parse runs
  * on one block at a time, so memory stays that of a block.
  */
@@ -68,8 +35,10 @@ export const createRecordReader = (
   visit: RecordVisitor,
   blank: (line: number) => void = ignoreBlank,
 ): ((block: string) => void) => {
+  const spaced = isBlanks(delimiter);
   const options = {
-    delimiter,
+    delimiter: spaced ? unitSeparator : delimiter,
+    quote: spaced ? false : '"',
     relax_column_count: true,
     relax_quotes: true,
     record_delimiter: "\n",
@@ -87,15 +56,10 @@ export const createRecordReader = (
     line += 1;
   };
   return (block) => {
-    if (delimiter.trim() === "" && delimiter !== "\t") {
-      eachSpacedRecord(block, delimiter, take);
-      return;
-    }
-    if (!block.includes('"')) {
-      eachPlainRecord(block, delimiter, take);
-      return;
-    }
-    for (const cells of parse(block, options) as string[][]) {
+    for (const cells of parse(
+      spaced ? separated(block, delimiter) : block,
+      options,
+    ) as string[][]) {
       take(cells);
       line += lineEnds(cells);
     }
