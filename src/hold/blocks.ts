@@ -63,12 +63,23 @@ export const blocksOf = (
     .filter((block) => block.length > 0)
     .map((block) => {
       const values = block.map((index) => points.celsius[index]! - course(points.minutes[index]!));
-      const smooth = values.length < blockPoints ? values : smoothed(values);
+      const times = block.map((index) => points.minutes[index]!);
+      const smooth = values.length < blockPoints ? values : smoothed(times, values);
       const time = block.reduce((sum, index) => sum + points.minutes[index]!, 0) / block.length;
       return { time, middle: median(values), low: Math.min(...smooth), high: Math.max(...smooth) };
     });
 };
 
-/** Running mean of three, which halves the noise and hardly touches a 5-minute cycle. */
-const smoothed = (values: readonly number[]): number[] =>
-  values.slice(2).map((value, index) => (values[index]! + values[index + 1]! + value) / 3);
+/** Reach of the smoothing against noise, minutes: it halves the noise of readings by the minute and hardly touches a 5-minute cycle. */
+export const smoothing = 1.5;
+
+/** Running mean of three where the three lie close together; sparse readings are cycles rather than noise. */
+const smoothed = (times: readonly number[], values: readonly number[]): number[] => {
+  const means: number[] = [];
+  for (let index = 1; index < values.length - 1; index += 1) {
+    const close = times[index + 1]! - times[index - 1]! <= 2 * smoothing + 1e-6;
+    const three = values[index - 1]! + values[index]! + values[index + 1]!;
+    means.push(close ? three / 3 : values[index]!);
+  }
+  return means;
+};

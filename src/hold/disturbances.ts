@@ -1,22 +1,17 @@
 import { disturbanceCause } from "./disturbance-cause.ts";
+import type { Disturbance } from "./disturbance.ts";
+import { leaving, returned } from "./event-borders.ts";
 import { findExcursions } from "./excursions.ts";
 import type { Excursion } from "./excursions.ts";
-import { hasFallen, isRecovering, isSteep, offsetAt } from "./fall-shape.ts";
+import { goesOnFalling, hasFallen, isRecovering, isSteep } from "./fall-shape.ts";
 import type { Points } from "./grid.ts";
-import type { PhaseCause } from "./hold.ts";
+import { findHeatBursts } from "./heat-bursts.ts";
 import type { Level } from "./level.ts";
-
-/** Something that broke into the hold; indices are inclusive. */
-export interface Disturbance {
-  readonly first: number;
-  readonly last: number;
-  readonly cause: PhaseCause;
-  /** True where it runs to the end of the readings without recovering: the hold ended there. */
-  readonly final: boolean;
-}
 
 /** Least depth below the ordinary lowest that counts, degC. */
 const leastDepth = 0.3;
+/** A dip not yet over when the log ends has to be deeper, degC: it has not shown that it is one. */
+const leastUnfinished = 0.9;
 /** A coarse logger's single step down, in steps, is no fall. */
 const moreThanOneStep = 1.2;
 /** Excursions nearer to each other than this are one, minutes: dip and the overshoot after it. */
@@ -43,8 +38,9 @@ const disturbanceDepth = (level: Level, resolution: number): number => {
  * Disturbances among the points `from` .. `to`: runs that fall, at cooling
  * speed, below the ordinary lowest of the hold by more than the depth above,
  * widened backwards to where they left the level and forwards to where they
- * are back within the hold's spread, reheating's overshoot included. Heat
- * alone (an excursion above only) is no disturbance: the food felt it.
+ * are back near the hold's spread, reheating's overshoot included. Heat alone
+ * (an excursion above only) is no disturbance, for the food felt it, but for
+ * bursts that no water could follow (heat-bursts.ts).
  *
  * @param room lowest temperature of the log, degC
  */
@@ -67,9 +63,30 @@ export const findDisturbances = (
   const outer = joined(points, withLastFall(points, level, from, to, found)).filter(
     (event) => event.below > 0 && event.last === to && hasFallen(points, level, event, leastDepth),
   );
-  return [...inner, ...outer]
+  const falls = [...inner, ...outer]
+    .filter((event) => event.below >= leastUnfinished || !isUnfinished(points, level, event, to))
     .map((event) => described(points, level, event, from, to, room))
-    .filter((event) => isSteep(points, event.first, event.final ? slowestCooling : slowestSag));
+    .filter((event) => isCooling(points, level, event));
+  return withBursts(falls, findHeatBursts(points, level, from, to));
+};
+
+/** Both in order; a burst that touches a fall belongs to it. */
+const withBursts = (
+  falls: readonly Disturbance[],
+  bursts: readonly Disturbance[],
+): Disturbance[] => {
+  const apart = bursts.filter((burst) =>
+    falls.every(({ first, last }) => burst.last < first - 1 || burst.first > last + 1),
+  );
+  return [...falls, ...apart].toSorted((a, b) => a.first - b.first);
+};
+
+/** The fall is as fast as cooling is, from where it left the hold or from where it is clear of it. */
+const isCooling = (points: Points, level: Level, event: Disturbance): boolean => {
+  const { first, last, clear, final } = event;
+  const least = final ? slowestCooling : slowestSag;
+  const steep = isSteep(points, level, first, least) || isSteep(points, level, clear, least);
+  return steep && (!final || goesOnFalling(points, clear, last));
 };
 
 /** The last run below the ordinary lowest, which counts at a smaller depth than a dip: it never returns. */
@@ -104,6 +121,9 @@ const joined = (points: Points, excursions: readonly Excursion[]): Excursion[] =
   return events;
 };
 
+const isUnfinished = (points: Points, level: Level, event: Excursion, to: number): boolean =>
+  event.last === to && isRecovering(points, level, event);
+
 const described = (
   points: Points,
   level: Level,
@@ -112,28 +132,15 @@ const described = (
   to: number,
   room: number,
 ): Disturbance => {
-  const first = leaving(points, level, event.first, from);
+  const first = leaving(points, level, event, from);
   const ended = event.last === to;
   const final = ended && !isRecovering(points, level, event);
   const last = ended ? to : returned(points, level, event.last, to);
-  return { first, last, final, cause: disturbanceCause(points, level, first, last, room) };
-};
-
-/** First point of the fall: the one after the last that stood in the upper three quarters of the hold's spread. */
-const leaving = (points: Points, level: Level, index: number, from: number): number => {
-  const bound = level.low + (level.high - level.low) / 4;
-  let first = index;
-  while (first > from && offsetAt(points, level, first - 1) < bound) first -= 1;
-  return first;
-};
-
-/** Last point before the readings are back within the hold's spread. */
-const returned = (points: Points, level: Level, index: number, to: number): number => {
-  let last = index;
-  while (last < to) {
-    const offset = offsetAt(points, level, last + 1);
-    if (offset >= level.low && offset <= level.high) break;
-    last += 1;
-  }
-  return last;
+  return {
+    first,
+    last,
+    final,
+    clear: event.first,
+    cause: disturbanceCause(points, level, first, last, room),
+  };
 };

@@ -29,8 +29,9 @@ export const hasFallen = (
   }
   let highest = -Infinity;
   let above = -Infinity;
-  for (let index = event.first; index >= 0; index -= 1) {
-    if (minutes[index]! < minutes[event.first]! - fallWithin) break;
+  // Before its first minute an approach's curve says nothing.
+  const earliest = Math.max(minutes[event.first]! - fallWithin, level.approach?.from ?? 0);
+  for (let index = event.first; index >= 0 && minutes[index]! >= earliest; index -= 1) {
     highest = Math.max(highest, celsius[index]!);
     above = Math.max(above, offsetAt(points, level, index));
   }
@@ -39,15 +40,16 @@ export const hasFallen = (
   return highest - lowest >= 0.8 * (depth + level.high - level.low) && !ringing;
 };
 
-/** Less than this within the hour may be noise on a drift, degC. */
+/** Less than this within the hour may be wander on a drift, degC, or this many standard deviations noise. */
 const leastFall = 0.3;
+const clearOfNoise = 6;
 
 /**
  * Whether the fall from point `first` to the lowest of the hour after it went
  * by at least `least` degC per hour (and by more than noise): slower is
  * drift, not cooling.
  */
-export const isSteep = (points: Points, first: number, least: number): boolean => {
+export const isSteep = (points: Points, level: Level, first: number, least: number): boolean => {
   const { minutes, celsius } = points;
   const start = Math.max(0, first - 1);
   const height = meanBefore(points, start);
@@ -58,7 +60,23 @@ export const isSteep = (points: Points, first: number, least: number): boolean =
   }
   const hours = (minutes[lowest]! - minutes[start]!) / 60;
   const fall = height - celsius[lowest]!;
-  return hours > 0 && fall >= leastFall && fall / hours >= least;
+  const clear = Math.max(leastFall, clearOfNoise * level.noise);
+  return hours > 0 && fall >= clear && fall / hours >= least;
+};
+
+/** A fall this slow over two hours is the room's, degC per hour. */
+const roomFall = 0.5;
+const longFall = 120;
+
+/** Whether a fall that has gone on for two hours is still faster than what follows a room through the night. */
+export const goesOnFalling = (points: Points, first: number, last: number): boolean => {
+  const { minutes } = points;
+  const start = Math.max(0, first - 1);
+  let later = start;
+  while (later < last && minutes[later]! < minutes[start]! + longFall) later += 1;
+  const hours = (minutes[later]! - minutes[start]!) / 60;
+  if (hours < longFall / 60) return true;
+  return meanBefore(points, start) - meanBefore(points, later) >= roomFall * hours;
 };
 
 /** Mean of the five minutes up to a point. */

@@ -2,11 +2,12 @@ import { median, medianAbsoluteDeviation, scaledMad } from "../stats/median.ts";
 import { marginalStandardErrorTruncation } from "../stats/truncation.ts";
 import { approachedLevel, missingAt } from "./approach.ts";
 import type { Approach } from "./approach.ts";
-import { blockCount, blockPoints, blocksOf, flat, undisturbedInside } from "./blocks.ts";
+import { blockCount, blockPoints, blocksOf, flat, smoothing, undisturbedInside } from "./blocks.ts";
 import type { Block, Course } from "./blocks.ts";
 import type { Points } from "./grid.ts";
 import type { Level } from "./level.ts";
 import { readingNoise } from "./noise.ts";
+import { usualStep } from "./time-weights.ts";
 import type { Stretch } from "./time-weights.ts";
 
 /**
@@ -54,9 +55,16 @@ const withoutTransient = (points: Points, picked: number[], trend: number): numb
   return picked.slice(marginalStandardErrorTruncation(values, batch));
 };
 
-/** Few and far readings do not show their noise: what looks like it is the course between them. */
-const noiseOf = (points: Points, picked: readonly number[]): number =>
-  picked.length < 3 * blockPoints ? 0 : readingNoise(points.celsius);
+/** Readings far apart that scatter by more, degC, do so by cycles between them: no logger is as bad. */
+const mostNoise = 0.15;
+
+/** Noise left by the blocks' smoothing, degC. A dozen readings do not show theirs. */
+const noiseOf = (points: Points, picked: readonly number[]): number => {
+  if (picked.length < 3 * blockPoints) return 0;
+  const noise = readingNoise(points.celsius);
+  if (usualStep(points.minutes) <= smoothing) return noise / Math.sqrt(3);
+  return noise > mostNoise ? 0 : noise;
+};
 
 /** The same with an approach's curve in the line's place. */
 export const levelOfApproach = (
@@ -106,5 +114,9 @@ const envelope = (
   const highs = blocks.map((block) => block.high);
   const variation =
     scaledMad * Math.max(medianAbsoluteDeviation(lows), medianAbsoluteDeviation(highs));
-  return { low: median(lows), high: median(highs), variation };
+  return { low: undisturbedLow(lows), high: median(highs), variation };
 };
+
+/** Upper quartile of the blocks' lowest: what breaks into a hold cools it, and may do so in half of a short night's blocks. */
+const undisturbedLow = (lows: readonly number[]): number =>
+  lows.toSorted((a, b) => b - a)[Math.floor((lows.length - 1) / 4)]!;

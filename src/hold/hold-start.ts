@@ -13,12 +13,8 @@ const smoothing = 3;
 /** Shortest stay that can count as having arrived, minutes. */
 const shortestStay = 15;
 
-/**
- * Normal noise alone, averaged over three points, spreads the extremes of a
- * block of about a hundred by this many of its standard deviations either way
- * (2.5 / sqrt(3), expected extreme of a hundred normal values).
- */
-const noiseReach = 1.44;
+/** Normal noise spreads the extremes of a hundred values by this many standard deviations either way. */
+const noiseReach = 2.5;
 
 /**
  * Half-width of the band a hold has to be reached within, degC: half a degree
@@ -37,6 +33,7 @@ export const settledHalfWidth = (level: Level): number =>
  *
  * @param from first index considered (start of heating)
  * @param to last index of the hold
+ * @param disturbed points known to belong to disturbances: these end no stay
  * @returns null when no stay qualifies
  */
 export const findHoldStart = (
@@ -44,6 +41,7 @@ export const findHoldStart = (
   level: Level,
   from: number,
   to: number,
+  disturbed: Uint8Array,
 ): number | null => {
   const points = smoothedWithin(raw, smoothing);
   const { minutes } = points;
@@ -63,7 +61,8 @@ export const findHoldStart = (
   let arrival = from;
   for (const excursion of outside) {
     const stay = excursion.first > arrival ? minutes[excursion.first]! - minutes[arrival]! : 0;
-    const away = minutes[excursion.last]! - minutes[excursion.first]!;
+    const broken = disturbed.subarray(excursion.first, excursion.last + 1).includes(1);
+    const away = broken ? 0 : minutes[excursion.last]! - minutes[excursion.first]!;
     if (stay >= Math.max(1.5 * away, shortestStay)) break;
     arrival = excursion.last + 1;
     if (arrival > to) return null;
@@ -86,7 +85,7 @@ const merged = (points: Points, excursions: readonly Excursion[]): Excursion[] =
 };
 
 /** Time between points arrival - 1 (outside) and arrival (inside) at which the limit is crossed. */
-const crossing = (
+export const crossing = (
   points: Points,
   level: Level,
   low: number,
@@ -97,9 +96,10 @@ const crossing = (
   const before = celsius[arrival - 1]! - levelAt(level, minutes[arrival - 1]!);
   const after = celsius[arrival]! - levelAt(level, minutes[arrival]!);
   const limit = before < low ? low : high;
-  const share = before === after ? 1 : (limit - before) / (after - before);
-  return (
-    minutes[arrival - 1]! +
-    Math.min(1, Math.max(0, share)) * (minutes[arrival]! - minutes[arrival - 1]!)
-  );
+  const middle = (low + high) / 2;
+  const away = Math.abs(before - middle);
+  const left = Math.max(Math.abs(after - middle), Math.abs(limit - middle) / 2);
+  const near = Math.abs(limit - middle);
+  const share = left < near && near < away ? Math.log(away / near) / Math.log(away / left) : 1;
+  return minutes[arrival - 1]! + share * (minutes[arrival]! - minutes[arrival - 1]!);
 };

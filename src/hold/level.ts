@@ -14,7 +14,7 @@ export interface Level {
   /** Ordinary lowest and highest departure from the level, degC (low <= 0 <= high as a rule). */
   readonly low: number;
   readonly high: number;
-  /** Standard deviation of the points' noise, degC. */
+  /** Standard deviation of the noise in those extremes, degC. */
   readonly noise: number;
   /** How much those extremes vary from block to block, degC (robust standard deviation). */
   readonly variation: number;

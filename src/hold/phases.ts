@@ -1,5 +1,6 @@
 import { dequantised } from "./dequantise.ts";
 import { evenSeries } from "./even-grid.ts";
+import { extremes } from "./extremes.ts";
 import { findHeatingStart } from "./heating-start.ts";
 import { findHold } from "./find-hold.ts";
 import type { FoundHold } from "./find-hold.ts";
@@ -19,7 +20,7 @@ export interface FoundPhases {
 /** A log whose temperatures differ by less than this was never heated or cooled much, degC. */
 const leastRise = 3;
 /** A level no warmer than this may be a room's, degC. */
-const warmestRoom = 28;
+const warmestRoom = 25;
 /** A rise by this much within an hour is heating even at a room's temperatures, degC. */
 const heatingRise = 1.2;
 /** Without a hold, less movement than this is neither warm-up nor cool-down, degC. */
@@ -32,7 +33,7 @@ const floorShare = 0.4;
 /**
  * The phases of a water test, contiguous and in order.
  *
- * Below 28 degC a level is a hold only with a sign of heating: a rise of 3 degC,
+ * Up to 25 degC a level is a hold only with a sign of heating: a rise of 3 degC,
  * one of 1.2 degC within an hour, or a thermostat's regular swing. A flat log at
  * 21 degC looks the same whether a water bath keeps it or the appliance was
  * never switched on, and saying "idle" is the answer that can be checked (start
@@ -40,7 +41,7 @@ const floorShare = 0.4;
  */
 export const findPhases = (raw: Points): FoundPhases => {
   const points = { ...raw, celsius: dequantised(raw.celsius, raw.resolution) };
-  const [coldest, warmest] = extremes(points.celsius);
+  const [coldest, warmest] = extremes(points);
   const structured = warmest - coldest >= leastRise;
   if (!structured && warmest <= warmestRoom && !isHeated(points)) {
     return nothingButIdle(points);
@@ -71,12 +72,6 @@ const isHeated = (points: Points): boolean => {
   }
   const swing = findSwing(evenSeries(points));
   return swing !== null && swing.peakToPeak >= thermostatSwing;
-};
-
-const extremes = (celsius: Float64Array): [number, number] => {
-  const sorted = celsius.toSorted();
-  const last = sorted.length - 1;
-  return [sorted[Math.floor(last * 0.002)]!, sorted[Math.ceil(last * 0.998)]!];
 };
 
 const withHold = (points: Points, hold: FoundHold): FoundPhases => {
@@ -111,7 +106,8 @@ const holdPhases = (points: Points, hold: FoundHold): Phase[] => {
     const onset = Math.max(from, points.minutes[Math.max(0, first - 1)]!);
     const back = points.minutes[Math.min(points.minutes.length - 1, last + 1)]!;
     if (onset > from) phases.push({ kind: "hold", fromMinute: from, toMinute: onset });
-    phases.push({ kind: "disturbance", cause, fromMinute: onset, toMinute: back });
+    const kind = { kind: "disturbance" as const, ...(cause === undefined ? {} : { cause }) };
+    phases.push({ ...kind, fromMinute: onset, toMinute: back });
     from = back;
   }
   if (hold.to > from) phases.push({ kind: "hold", fromMinute: from, toMinute: hold.to });

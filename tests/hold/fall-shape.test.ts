@@ -1,5 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { hasFallen, isRecovering, isSteep, offsetAt } from "../../src/hold/fall-shape.ts";
+import {
+  goesOnFalling,
+  hasFallen,
+  isRecovering,
+  isSteep,
+  offsetAt,
+} from "../../src/hold/fall-shape.ts";
 import { coolingFrom, interrupted, pointsOf } from "./constructed.ts";
 import { flatLevel } from "./flat-level.ts";
 
@@ -25,8 +31,22 @@ describe("isSteep", () => {
       until: 400,
       resolution: 1e-6,
     });
-    expect(isSteep(slow, 201, 0.45)).toBe(true);
-    expect(isSteep(slow, 201, 0.55)).toBe(false);
+    expect(isSteep(slow, flatLevel(), 201, 0.45)).toBe(true);
+    expect(isSteep(slow, flatLevel(), 201, 0.55)).toBe(false);
+  });
+});
+
+const falling = (perHour: number) =>
+  pointsOf((m) => 41 - Math.max(0, m - 200) * (perHour / 60), { until: 400, resolution: 1e-6 });
+
+describe("goesOnFalling", () => {
+  it("asks a fall of two hours for half a degree per hour", () => {
+    expect(goesOnFalling(falling(0.6), 201, 400)).toBe(true);
+    expect(goesOnFalling(falling(0.4), 201, 400)).toBe(false);
+  });
+
+  it("leaves a shorter fall alone", () => {
+    expect(goesOnFalling(falling(0.4), 201, 300)).toBe(true);
   });
 });
 

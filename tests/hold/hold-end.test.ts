@@ -3,7 +3,13 @@ import { findHoldEnd } from "../../src/hold/hold-end.ts";
 import { coolingFrom, pointsOf } from "./constructed.ts";
 import { flatLevel } from "./flat-level.ts";
 
-const fallAt = (first: number) => ({ first, last: 600, cause: "power-cut" as const, final: true });
+const fallAt = (first: number) => ({
+  first,
+  last: 600,
+  clear: first,
+  cause: "power-cut" as const,
+  final: true,
+});
 
 describe("findHoldEnd", () => {
   it("goes back from the visible fall to its onset", () => {

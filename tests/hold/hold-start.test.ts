@@ -3,8 +3,11 @@ import { findHoldStart, settledHalfWidth } from "../../src/hold/hold-start.ts";
 import { approachNight, interrupted, pointsOf, rampNight } from "./constructed.ts";
 import { flatLevel } from "./flat-level.ts";
 
-const startOf = (course: (m: number) => number, reach = 0): number | null =>
-  findHoldStart(pointsOf(course, { until: 600, resolution: 0.001 }), flatLevel(reach), 0, 600);
+const calm = new Uint8Array(601);
+const startOf = (course: (m: number) => number, reach = 0, disturbed = calm): number | null => {
+  const points = pointsOf(course, { until: 600, resolution: 0.001 });
+  return findHoldStart(points, flatLevel(reach), 0, 600, disturbed);
+};
 
 const largeOvershoot = (m: number): number =>
   m < 100 ? 21 + 0.2 * m : m < 150 ? 43 : m < 200 ? 43 - 0.04 * (m - 150) : 41;
@@ -28,6 +31,14 @@ describe("findHoldStart", () => {
 
   it("is not sent behind a lid lifted hours later", () => {
     expect(startOf(interrupted(rampNight, 400, 6, 60, 8))!).toBeLessThan(115);
+  });
+
+  it("is not sent behind a known disturbance soon after the arrival", () => {
+    const cut = interrupted(rampNight, 140, 30, 60, 20);
+    const disturbed = calm.slice().fill(1, 141, 230);
+    expect(startOf(cut)!).toBeGreaterThan(190);
+    // Within half a degree of 41 degC at 0.4 degC a minute: minute 111.25.
+    expect(Math.abs(startOf(cut, 0, disturbed)! - 111.25)).toBeLessThan(2);
   });
 
   it("is null where nothing stays", () => {

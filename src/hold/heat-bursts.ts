@@ -1,0 +1,42 @@
+import type { Disturbance } from "./disturbance.ts";
+import { findExcursions } from "./excursions.ts";
+import type { Points } from "./grid.ts";
+import type { Level } from "./level.ts";
+
+/** Least height above the hold's spread, degC. */
+const leastHeight = 3;
+/** A longer one is the appliance's doing, minutes. */
+const longest = 60;
+/** Water in a vessel neither warms nor, above all, cools as fast as this, degC per minute. */
+const fasterThanWater = 0.5;
+/** Within this much of the spread is back, degC. */
+const near = 0.5;
+
+/**
+ * Bursts of heat among the points `from` .. `to` that the probe felt and the
+ * food did not: steam, a warm hand, a stray reading. They go up and come down
+ * again faster than water can; an overshoot comes down slowly. The figures are
+ * common sense (a litre-sized vessel 20 degC above its room cools by less than
+ * 0.3 degC a minute), no source.
+ */
+export const findHeatBursts = (
+  points: Points,
+  level: Level,
+  from: number,
+  to: number,
+): Disturbance[] =>
+  findExcursions(points, level, -Infinity, level.high + near, from, to)
+    .filter(({ above }) => above >= leastHeight)
+    .filter(({ first, last }) => first > from && last < to && isBurst(points, first, last))
+    .map(({ first, last }) => ({ first, last, clear: first, final: false }));
+
+const isBurst = ({ minutes, celsius }: Points, first: number, last: number): boolean => {
+  const [before, after] = [first - 1, last + 1];
+  if (minutes[after]! - minutes[before]! > longest) return false;
+  let top = first;
+  for (let index = first; index <= last; index += 1)
+    if (celsius[index]! > celsius[top]!) top = index;
+  const up = (celsius[top]! - celsius[before]!) / (minutes[top]! - minutes[before]!);
+  const down = (celsius[top]! - celsius[after]!) / (minutes[after]! - minutes[top]!);
+  return up >= fasterThanWater && down >= fasterThanWater;
+};
