@@ -45,16 +45,15 @@ export const solveApproach = (
 ): ApproachSolution | null => {
   const { times, scale } = data;
   const middle = times[times.length - 1]! / 120;
-  const design = (time: number): readonly [number, number, number, number] => {
-    const hours = time / 60 - middle;
-    return [1, hours, hours * hours, -Math.exp(-time / constant)];
-  };
+  const hours = times.map((time) => time / 60 - middle);
+  const decay = times.map((time) => -Math.exp(-time / constant));
   const ridge = [0, scale / prior.slope ** 2, scale / prior.bend ** 2, 0];
-  const solution = leastSquares(data, design, ridge);
+  const solution = leastSquares(data.values, hours, decay, ridge);
   if (solution === null) return null;
   const [level, slope, bend, amplitude] = solution;
   const residuals = data.values.map(
-    (value, index) => value - product(design(times[index]!), solution),
+    (value, index) =>
+      value - level - hours[index]! * (slope + bend * hours[index]!) - amplitude * decay[index]!,
   );
   let cost = slope * slope * ridge[1]! + bend * bend * ridge[2]!;
   for (const residual of residuals) cost += residual * residual;
@@ -70,17 +69,20 @@ export const solveApproach = (
 
 type Four = readonly [number, number, number, number];
 
-const product = (a: Four, b: Four): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2] + a[3] * b[3];
-
+/** Columns 1, hours, hours squared and decay. */
 const leastSquares = (
-  { times, values }: ApproachData,
-  design: (time: number) => Four,
+  values: Float64Array,
+  hours: Float64Array,
+  decay: Float64Array,
   ridge: readonly number[],
 ): Four | null => {
   const normal = new Float64Array(size * size);
   const right = new Float64Array(size);
-  for (let index = 0; index < times.length; index += 1) {
-    const row = design(times[index]!);
+  const row = new Float64Array(size).fill(1, 0, 1);
+  for (let index = 0; index < values.length; index += 1) {
+    row[1] = hours[index]!;
+    row[2] = hours[index]! * hours[index]!;
+    row[3] = decay[index]!;
     for (let j = 0; j < size; j += 1) {
       right[j]! += row[j]! * values[index]!;
       for (let k = 0; k <= j; k += 1) normal[j * size + k]! += row[j]! * row[k]!;

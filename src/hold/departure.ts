@@ -79,10 +79,13 @@ const bestOf = (data: Data, onsets: Stretch, step: number): Departure | null => 
   let best: Departure | null = null;
   let least = Infinity;
   for (let onset = onsets.from; onset <= onsets.to + 1e-9; onset += step) {
+    const after = afterOnset(data, onset);
+    const fastDecays = fastLags.map((lag) => decayOf(after.minutes, lag));
     for (const slow of slowLags) {
-      for (const fast of fastLags) {
-        if (fast >= slow) break;
-        const trial = tryOnset(data, onset, slow, fast);
+      const slowDecay = decayOf(after.minutes, slow);
+      for (let pick = 0; pick < fastLags.length && fastLags[pick]! < slow; pick += 1) {
+        const fast = fastLags[pick]!;
+        const trial = tryLags(after, slow, slowDecay, fast, fastDecays[pick]!);
         if (trial.squares >= least) continue;
         least = trial.squares;
         best = { onset, amplitude: trial.amplitude, lag: slow + fast };
@@ -92,22 +95,36 @@ const bestOf = (data: Data, onsets: Stretch, step: number): Departure | null => 
   return best;
 };
 
-const tryOnset = (
-  data: Data,
-  onset: number,
+/** What lies after an onset, minutes since it; `total` is the sum of squares of all offsets. */
+interface After extends Data {
+  readonly total: number;
+}
+
+const afterOnset = ({ minutes, offsets }: Data, onset: number): After => {
+  let first = 0;
+  while (first < minutes.length && minutes[first]! <= onset) first += 1;
+  let total = 0;
+  for (const offset of offsets) total += offset * offset;
+  const since = minutes.subarray(first).map((minute) => minute - onset);
+  return { minutes: since, offsets: offsets.subarray(first), total };
+};
+
+/** e^(-s/lag), once for every pair the lag stands in; nothing is left where the lag is 0. */
+const decayOf = (since: Float64Array, lag: number): Float64Array =>
+  lag === 0 ? new Float64Array(since.length) : since.map((minutes) => Math.exp(-minutes / lag));
+
+const tryLags = (
+  { offsets, total }: After,
   slow: number,
+  slowDecay: Float64Array,
   fast: number,
+  fastDecay: Float64Array,
 ): { squares: number; amplitude: number } => {
   let cross = 0;
   let own = 0;
-  let total = 0;
-  for (let index = 0; index < data.minutes.length; index += 1) {
-    const offset = data.offsets[index]!;
-    total += offset * offset;
-    const since = data.minutes[index]! - onset;
-    if (since <= 0) continue;
-    const response = stepResponse(since, slow, fast);
-    cross += offset * response;
+  for (let index = 0; index < offsets.length; index += 1) {
+    const response = 1 - (slow * slowDecay[index]! - fast * fastDecay[index]!) / (slow - fast);
+    cross += offsets[index]! * response;
     own += response * response;
   }
   if (own === 0) return { squares: total, amplitude: 0 };
