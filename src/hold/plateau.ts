@@ -16,7 +16,7 @@ const seenThrough = 6;
 /** A kept level moves less than this over the hold, degC. */
 const mostMovement = 0.5;
 /** The same for the medians of the later hours, degC, which hold the tail of the approach as well; */
-const mostWander = 0.7;
+const mostWander = 0.5;
 /** and this much is no thermostat's doing however quick the rise was. */
 const clearWander = 1.5;
 /** An exponential takes ln 5 time constants from half of the rise to nine tenths of it. */
