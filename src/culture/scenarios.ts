@@ -39,13 +39,20 @@ const scenarioCount = 256;
 const nodeCount = 40;
 const fastCount = 12;
 
-/** Draws the scenarios for a culture that needs `hours` hours. Deterministic. */
-export const drawScenarios = (evidence: ScenarioEvidence, hours: number): Scenarios => {
+/**
+ * Draws the scenarios for a culture that needs `hours` hours, beginning
+ * `startHour` hours after the start of the hold. Deterministic.
+ */
+export const drawScenarios = (
+  evidence: ScenarioEvidence,
+  hours: number,
+  startHour = 0,
+): Scenarios => {
   const { hold, readings, resolution } = evidence;
   const blocks = slowBlocks(hold, readings, resolution);
   const nodes = Float64Array.from(
     { length: nodeCount },
-    (_, index) => ((index + 0.5) * hours) / nodeCount,
+    (_, index) => startHour + ((index + 0.5) * hours) / nodeCount,
   );
   const fits = weightedFits(blocks, evidence);
   const best = fits.reduce((a, b) => (b.weight > a.weight ? b : a));
@@ -79,7 +86,6 @@ const weightedFits = (blocks: SlowBlocks, evidence: ScenarioEvidence): readonly 
     cycling: evidence.hold.swing !== null,
     roomRange: evidence.roomRange,
     warmUpMinutes: evidence.warmUpMinutes,
-    testedHours: (evidence.hold.toMinute - evidence.hold.fromMinute) / 60,
   });
   const scored = prior.flatMap(({ strengths, weight }) => {
     const fit = fitSlowChange(blocks, strengths);

@@ -8,8 +8,6 @@ export interface SlowEvidence {
   readonly roomRange: number | null;
   /** From switch-on to the hold; null where the warm-up was not seen. */
   readonly warmUpMinutes: number | null;
-  /** Length of the tested hold, hours. */
-  readonly testedHours: number;
 }
 
 export interface WeightedStrengths {
@@ -27,12 +25,12 @@ export interface WeightedStrengths {
 const passed = [0.015, 0.04, 0.1, 0.25, 0.5, 0.9];
 const passedWeights = {
   cycling: [0.25, 0.27, 0.25, 0.15, 0.05, 0.03],
-  brisk: [0.23, 0.23, 0.2, 0.16, 0.09, 0.09],
+  brisk: [0.26, 0.26, 0.21, 0.15, 0.07, 0.05],
   creeping: [0.07, 0.1, 0.13, 0.17, 0.2, 0.33],
 };
 /** A warm-up up to here is brisk, from there on creeping, in between in proportion; minutes. */
-const briskWarmUp = 120;
-const creepingWarmUp = 300;
+const briskWarmUp = 150;
+const creepingWarmUp = 360;
 /** Where no warm-up was seen: half of one, half of the other. */
 const unseenWarmUp = 0.5;
 
@@ -53,9 +51,13 @@ const ownWanders = [
   { wander: 0.03, weight: 0.7 },
   { wander: 0.15, weight: 0.3 },
 ];
+/** What may be left of the approach where the hold begins, degC, and its time constant, hours. */
 const approaches = [
-  { rest: 0.05, weight: 0.5 },
-  { rest: 0.4, weight: 0.5 },
+  { rest: 0.05, hours: 1, weight: 0.4 },
+  { rest: 0.5, hours: 1, weight: 0.2 },
+  { rest: 0.5, hours: 3, weight: 0.2 },
+  { rest: 2.5, hours: 1.5, weight: 0.1 },
+  { rest: 2.5, hours: 4, weight: 0.1 },
 ];
 
 /**
@@ -66,10 +68,9 @@ const approaches = [
 export const slowPrior = (evidence: SlowEvidence): readonly WeightedStrengths[] => {
   const daily = (evidence.roomRange ?? usualRoomRange) / (2 * Math.SQRT2);
   const weights = weightsFor(evidence);
-  const approachHours = Math.min(6, Math.max(0.5, 0.35 * evidence.testedHours));
   return passed.flatMap((share, index) =>
     ownWanders.flatMap(({ wander, weight: wanderWeight }) =>
-      approaches.map(({ rest, weight: restWeight }) => ({
+      approaches.map(({ rest, hours: approachHours, weight: restWeight }) => ({
         strengths: {
           daily: share * daily,
           roomWander: (share * daily) / 3,

@@ -25,18 +25,19 @@ const endedByPerson = 0.2;
 export const decide = (requirement: Requirement, evidence: VerdictEvidence): Verdict => {
   const { hold, holdReadings } = evidence.night;
   if (hold === null || holdReadings === null) return verdictWithoutHold(requirement, evidence);
-  const scenarios = drawScenarios(
-    {
-      hold,
-      readings: holdReadings,
-      warmUpMinutes: evidence.night.warmUp?.minutesToHold ?? null,
-      resolution: evidence.resolution,
-      roomRange: evidence.room === null ? null : evidence.room.high - evidence.room.low,
-    },
-    requirement.hours,
-  );
+  const known = {
+    hold,
+    readings: holdReadings,
+    warmUpMinutes: evidence.night.warmUp?.minutesToHold ?? null,
+    resolution: evidence.resolution,
+    roomRange: evidence.room === null ? null : evidence.room.high - evidence.room.low,
+  };
+  const scenarios = drawScenarios(known, requirement.hours);
   const offset = offsetDistribution(evidence, hold);
-  const plays = scenarioPlays(scenarios, requirement);
+  const later = isMoving(hold)
+    ? scenarioPlays(drawScenarios(known, requirement.hours, testedHours(hold)), requirement)
+    : [];
+  const plays = [...scenarioPlays(scenarios, requirement), ...later];
   const found = requirementProbability(plays, offset);
   const fell = fellAway(evidence.night, hold, requirement.hours);
   const met = fell ? endedByPerson * found.met : found.met;
@@ -85,8 +86,22 @@ const offsetDistribution = (evidence: VerdictEvidence, hold: Hold): OffsetDistri
   };
 };
 
+/** From the start of the hold to its end, hours. */
+const testedHours = (hold: Hold): number => (hold.toMinute - hold.fromMinute) / 60;
+
+/**
+ * A hold that moved this far is still settling or follows the room, so it
+ * matters when the culture's hours begin: half of the scenarios begin with the
+ * hold, half where the test ended (an assumption), degC.
+ */
+const movingBy = 1;
+
+const isMoving = (hold: Hold): boolean =>
+  (hold.drift.low > 0 || hold.drift.high < 0) &&
+  Math.abs(hold.drift.perHour) * testedHours(hold) > movingBy;
+
 const fellAway = (night: ProbeNight, hold: Hold, hours: number): boolean =>
-  (hold.toMinute - hold.fromMinute) / 60 < hours &&
+  testedHours(hold) < hours &&
   night.phases.some((phase) => phase.kind === "cool-down" && phase.cause === "switched-off");
 
 const tooLittle = (hold: Hold): boolean => hold.hours < leastHours || hold.readings < leastReadings;
@@ -134,7 +149,7 @@ const withoutSource = (
 
 /** The same scenarios, as if the tested hours were all there is. */
 const testedOnly = (scenarios: Scenarios, hold: Hold): Scenarios => {
-  const tested = (hold.toMinute - hold.fromMinute) / 60;
+  const tested = testedHours(hold);
   const seen = Math.max(1, scenarios.hours.filter((hour) => hour <= tested).length);
   return { ...scenarios, paths: scenarios.paths.map((path) => path.subarray(0, seen)) };
 };

@@ -5,7 +5,7 @@ import { findExcursions } from "./excursions.ts";
 import type { Excursion } from "./excursions.ts";
 import { goesOnFalling, hasFallen, isRecovering, isSteep } from "./fall-shape.ts";
 import type { Points } from "./grid.ts";
-import { findHeatBursts } from "./heat-bursts.ts";
+import { findBursts } from "./bursts.ts";
 import type { Level } from "./level.ts";
 
 /** Least depth below the ordinary lowest that counts, degC. */
@@ -40,7 +40,7 @@ const disturbanceDepth = (level: Level, resolution: number): number => {
  * widened backwards to where they left the level and forwards to where they
  * are back near the hold's spread, reheating's overshoot included. Heat alone
  * (an excursion above only) is no disturbance, for the food felt it, but for
- * bursts that no water could follow (heat-bursts.ts).
+ * bursts that no water could follow (bursts.ts).
  *
  * @param room lowest temperature of the log, degC
  */
@@ -67,7 +67,7 @@ export const findDisturbances = (
     .filter((event) => event.below >= leastUnfinished || !isUnfinished(points, level, event, to))
     .map((event) => described(points, level, event, from, to, room))
     .filter((event) => isCooling(points, level, event));
-  return withBursts(falls, findHeatBursts(points, level, from, to));
+  return withBursts(falls, findBursts(points, level, from, to));
 };
 
 /** Both in order; a burst that touches a fall belongs to it. */

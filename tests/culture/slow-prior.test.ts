@@ -5,7 +5,6 @@ const evidence: SlowEvidence = {
   cycling: false,
   roomRange: null,
   warmUpMinutes: 60,
-  testedHours: 9,
 };
 const meanDaily = (more: Partial<SlowEvidence>) =>
   slowPrior({ ...evidence, ...more }).reduce(

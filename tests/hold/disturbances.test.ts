@@ -27,11 +27,15 @@ describe("findDisturbances", () => {
     expect(Math.abs(cut!.last - 414)).toBeLessThan(15);
   });
 
-  it("never takes thermostat cycles, a slow drift, heat or one stray reading", () => {
+  it("never takes thermostat cycles, a slow drift or heat", () => {
     expect(found((m) => 41 + sawtooth(45, 3, 0.15)(m), 1.5)).toEqual([]);
     expect(found((m) => 41 - m / 600, 0.12)).toEqual([]);
     expect(found((m) => (m > 200 && m < 240 ? 43 : 41), 0.12)).toEqual([]);
-    expect(found((m) => (m === 200 ? 30 : 41), 0.12)).toEqual([]);
+  });
+
+  it("takes a lone reading that no water could follow for one without a cause, so that it stays out of the hold", () => {
+    const stray = found((m) => (m === 200 ? 30 : 41), 0.12);
+    expect(stray).toEqual([{ first: 200, last: 200, clear: 200, final: false }]);
   });
 
   it("takes a burst of steam, which no water could follow, for one, but not an overshoot", () => {

@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { findHeatBursts } from "../../src/hold/heat-bursts.ts";
+import { findBursts } from "../../src/hold/bursts.ts";
 import { pointsOf } from "./constructed.ts";
 import type { Course } from "./constructed.ts";
 import { flatLevel } from "./flat-level.ts";
 
 const bursts = (course: Course, step = 1) =>
-  findHeatBursts(
+  findBursts(
     pointsOf(course, { until: 600, step, resolution: 0.1 }),
     flatLevel(0.1),
     0,
@@ -13,11 +13,12 @@ const bursts = (course: Course, step = 1) =>
   );
 
 // Constructed courses; 0.5 degC a minute is common sense, no source.
-describe("findHeatBursts", () => {
-  it("finds what rises and falls faster than water, and one stray reading", () => {
+describe("findBursts", () => {
+  it("finds what leaves and comes back faster than water, and one stray reading either way", () => {
     const steam = bursts((m) => (m > 300 && m < 310 ? 50 : 41));
     expect(steam).toEqual([{ first: 301, last: 309, clear: 301, final: false }]);
     expect(bursts((m) => (m === 300 ? 47 : 41), 10)).toHaveLength(1);
+    expect(bursts((m) => (m === 300 ? 33 : 41), 10)).toHaveLength(1);
   });
 
   it("leaves an overshoot that cools slowly, a small burst and a long one", () => {
