@@ -24,7 +24,22 @@ export const findBursts = (points: Points, level: Level, from: number, to: numbe
     .filter(({ above, below }) => Math.max(above, below) >= leastHeight)
     .filter(({ first, last }) => first > from && last < to)
     .filter(({ first, last, above, below }) => isBurst(points, first, last, above > below ? 1 : -1))
-    .map(({ first, last }) => ({ first, last, clear: first, final: false }));
+    .map(({ first, last }) => ({
+      first,
+      last: comeBack(points, first, last, to),
+      clear: first,
+      final: false,
+    }));
+
+/** Last point before the readings are back where they left, undershoot included; `last` where that takes too long. */
+const comeBack = ({ minutes, celsius }: Points, first: number, last: number, to: number) => {
+  const left = celsius[first - 1]!;
+  for (let index = last + 1; index <= to; index += 1) {
+    if (minutes[index]! - minutes[first]! > longest) break;
+    if (Math.abs(celsius[index]! - left) <= near) return index - 1;
+  }
+  return last;
+};
 
 const isBurst = (
   { minutes, celsius }: Points,

@@ -1,4 +1,4 @@
-import { marked } from "./disturbance.ts";
+import { marked, type Disturbance } from "./disturbance.ts";
 import { findDisturbances } from "./disturbances.ts";
 import type { DraftHold } from "./draft-hold.ts";
 import { isSteep } from "./fall-shape.ts";
@@ -44,11 +44,21 @@ export const findUnkeptHold = (
   const lastHeld = fall === null ? until : Math.max(0, fall.first - 1);
   const beginning = riseBeginning(points, first);
   const later = ownRange(points, beginning, lastHeld, marked(points, events));
-  const from = later === null ? null : ownRangeStart(points, later, lastHeld);
-  if (later === null || from === null) return null;
+  const start = later === null ? null : ownRangeStart(points, later, lastHeld);
+  if (later === null || start === null) return null;
+  const from = afterEvent(points, events, start);
   const { level } = later;
   const inside = events.filter((event) => !event.final && points.minutes[event.first]! > from);
   return { level, from, to: points.minutes[lastHeld]!, fall, disturbances: inside };
+};
+
+/** The hold cannot begin inside a disturbance: then it begins after it. */
+const afterEvent = ({ minutes }: Points, events: readonly Disturbance[], start: number): number => {
+  const around = events.find(
+    ({ first, last, final }) =>
+      !final && minutes[first - 1]! <= start && start <= minutes[last + 1]!,
+  );
+  return around === undefined ? start : minutes[around.last + 1]!;
 };
 
 /** A smaller rise has no beginning that could be told, degC. */
