@@ -24,8 +24,8 @@ export interface WeightedStrengths {
  */
 const passed = [0.015, 0.04, 0.1, 0.25, 0.5, 0.9];
 const passedWeights = {
-  cycling: [0.25, 0.27, 0.25, 0.15, 0.05, 0.03],
-  brisk: [0.26, 0.26, 0.21, 0.15, 0.07, 0.05],
+  cycling: [0.3, 0.3, 0.24, 0.11, 0.03, 0.02],
+  brisk: [0.32, 0.28, 0.2, 0.12, 0.05, 0.03],
   creeping: [0.07, 0.1, 0.13, 0.17, 0.2, 0.33],
 };
 /** A warm-up up to here is brisk, from there on creeping, in between in proportion; minutes. */
