@@ -42,6 +42,7 @@ export const analyse = async (
   const files: AnalysedFile[] = [];
   for (const source of sources) {
     // One file after the other: two at once would only double the memory.
+    // oxlint-disable-next-line no-await-in-loop
     const readings = await readReadings(source, request.reading);
     if (!readings.ok) return readings;
     const misread = wrongUnit(request.requirements, readings.value);

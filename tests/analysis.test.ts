@@ -41,6 +41,13 @@ const analysed = async (text: string, more: Partial<AnalysisRequest> = {}) => {
   return outcome.value;
 };
 
+const counts = async (headings: readonly string[], roles: [string, "food" | "bath" | "room"][]) => {
+  const { probes } = await analysed(nightText(headings), {
+    reading: { roles: new Map(roles) },
+  });
+  return probes.map(({ series, verdicts }) => [series.role, verdicts.length]);
+};
+
 describe("analyse", () => {
   it("takes a file to a verdict and keeps where everything came from", async () => {
     const found = await analysed(nightText(["Jar (degC)"]));
@@ -66,15 +73,6 @@ describe("analyse", () => {
   });
 
   it("decides on the food, on the bath only where no food was probed, on the room never", async () => {
-    const counts = async (
-      headings: readonly string[],
-      roles: [string, "food" | "bath" | "room"][],
-    ) => {
-      const { probes } = await analysed(nightText(headings), {
-        reading: { roles: new Map(roles) },
-      });
-      return probes.map(({ series, verdicts }) => [series.role, verdicts.length]);
-    };
     expect(
       await counts(
         ["A (degC)", "B (degC)"],

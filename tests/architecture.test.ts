@@ -148,6 +148,7 @@ const table: readonly Row[] = [
       "problem",
       "quantity",
       "quantity-text",
+      "thermometer/budget",
       "culture/catalogue",
       "shapes",
     ],

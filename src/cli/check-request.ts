@@ -4,9 +4,10 @@ import { findCulture } from "../culture/catalogue.ts";
 import type { Requirement } from "../culture/verdict-types.ts";
 import { done, failed } from "../problem.ts";
 import type { Outcome } from "../problem.ts";
-import { celsiusDifference, fraction, hours } from "../quantity.ts";
+import { fraction, hours } from "../quantity.ts";
 import type { TemperatureUnit } from "../quantity.ts";
 import type { ReadingOptions } from "../readings/readings-file.ts";
+import { correctedThermometer, specifiedThermometer } from "../thermometer/budget.ts";
 import type { CheckOptions } from "./option-shapes.ts";
 
 const usualShare = 0.95;
@@ -45,20 +46,12 @@ const fromCatalogue = (options: CheckOptions): Outcome<readonly Requirement[]> =
   return done(wanted);
 };
 
-/** A +-A specification is rectangular: a standard uncertainty of A / sqrt(3) (JCGM 100, 4.3.7). */
 const thermometerOf = (options: CheckOptions): ThermometerStatement | null => {
   const { correction, correctionUncertainty, thermometerAccuracy: accuracy } = options;
   if (correction !== undefined && correctionUncertainty !== undefined) {
-    return {
-      correction,
-      standardUncertainty: correctionUncertainty,
-      from: "stated",
-      accuracy: null,
-    };
+    return correctedThermometer(correction, correctionUncertainty);
   }
-  if (accuracy === undefined) return null;
-  const standardUncertainty = celsiusDifference(accuracy / Math.sqrt(3));
-  return { correction: celsiusDifference(0), standardUncertainty, from: "stated", accuracy };
+  return accuracy === undefined ? null : specifiedThermometer(accuracy, "stated");
 };
 
 const readingOptions = (options: CheckOptions): ReadingOptions => ({

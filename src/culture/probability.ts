@@ -66,5 +66,5 @@ const course = (path: Float64Array, fast: Float64Array): Float64Array => {
   for (let i = 0; i < path.length; i += 1) {
     for (let j = 0; j < fast.length; j += 1) values[i * fast.length + j] = path[i]! + fast[j]!;
   }
-  return values.sort();
+  return values.toSorted();
 };

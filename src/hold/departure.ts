@@ -130,9 +130,3 @@ const tryLags = (
   if (own === 0) return { squares: total, amplitude: 0 };
   return { squares: total - (cross * cross) / own, amplitude: cross / own };
 };
-
-/** Step response of two lags in series, 0 to 1. */
-export const stepResponse = (since: number, slow: number, fast: number): number =>
-  fast === 0
-    ? 1 - Math.exp(-since / slow)
-    : 1 - (slow * Math.exp(-since / slow) - fast * Math.exp(-since / fast)) / (slow - fast);

@@ -37,7 +37,7 @@ describe("acceptableOffsets", () => {
         fc.integer({ min: 1, max: 20 }),
         fc.integer({ min: -600, max: 600 }),
         (tenths, twentieths, offsetTwentieths) => {
-          const sorted = Float64Array.from(tenths, (x) => x / 10).sort();
+          const sorted = Float64Array.from(tenths, (x) => x / 10).toSorted();
           // Odd fortieths never fall on an edge, where rounding decides.
           const offset = (2 * offsetTwentieths + 1) / 40;
           const share = twentieths / 20;

@@ -1,6 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { cultures, findCulture } from "../../src/culture/catalogue.ts";
 
+const window = (id: string) => {
+  const found = cultures.find((one) => one.id === id)!;
+  return [found.low, found.high, found.hours];
+};
+
 describe("catalogue", () => {
   it("has no two cultures of one id, and every window in order", () => {
     expect(new Set(cultures.map(({ id }) => id)).size).toBe(cultures.length);
@@ -24,10 +29,6 @@ describe("catalogue", () => {
   it("follows the published table of fermented milks", () => {
     // McGee, On Food and Cooking (2004), table of fermented milks: yoghurt 41 to 45 degC for 2 to 5 h,
     // long set 30 degC for 6 to 12 h, buttermilk 22 degC for 14 to 16 h, kefir 20 degC for 24 h.
-    const window = (id: string) => {
-      const found = cultures.find((one) => one.id === id)!;
-      return [found.low, found.high, found.hours];
-    };
     expect(window("yoghurt")).toEqual([41, 45, 5]);
     expect(window("kefir")[2]).toBe(24);
     const within = (id: string, celsius: number) =>

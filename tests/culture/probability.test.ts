@@ -32,14 +32,15 @@ const probability = (
 ): RequirementProbability => requirementProbability(scenarioPlays(scenarios, asked), offset);
 const normal = (standardDeviation: number) => ({ halfWidth: 0, standardDeviation });
 
+const metFor = (y: number, u: number, low: number, high: number) =>
+  probability(steady(y), normal(u), requirement(low, high)).met;
+
 describe("requirementProbability", () => {
   it("is the conformance probability of JCGM 106 for a hold that does not move", () => {
     // Constructed windows, recomputed with SciPy and R, 1e-6.
-    const met = (y: number, u: number, low: number, high: number) =>
-      probability(steady(y), normal(u), requirement(low, high)).met;
-    expect(Math.abs(met(40.2, 0.6, 38, 43) - 0.999876)).toBeLessThan(1e-6);
-    expect(Math.abs(met(42.4, 0.4, 38, 43) - 0.933193)).toBeLessThan(1e-6);
-    expect(Math.abs(met(44.2, 0.3, 40, 44) - 0.252493)).toBeLessThan(1e-6);
+    expect(Math.abs(metFor(40.2, 0.6, 38, 43) - 0.999876)).toBeLessThan(1e-6);
+    expect(Math.abs(metFor(42.4, 0.4, 38, 43) - 0.933193)).toBeLessThan(1e-6);
+    expect(Math.abs(metFor(44.2, 0.3, 40, 44) - 0.252493)).toBeLessThan(1e-6);
   });
 
   it("gives a swing the room it takes: half of the window's play is gone", () => {

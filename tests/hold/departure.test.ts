@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { fitDeparture, stepResponse } from "../../src/hold/departure.ts";
+import { fitDeparture } from "../../src/hold/departure.ts";
+import { stepResponse } from "./step-response.ts";
 import { pointsOf } from "./constructed.ts";
 
 const level = (): number => 41;
@@ -22,18 +23,5 @@ describe("fitDeparture", () => {
   it("needs four points", () => {
     const points = pointsOf(() => 40, { until: 2 });
     expect(fitDeparture(points, level, window, window)).toBeNull();
-  });
-});
-
-describe("stepResponse", () => {
-  it("is the plain exponential without a second lag", () => {
-    expect(stepResponse(45, 45, 0)).toBeCloseTo(1 - Math.exp(-1), 12);
-  });
-
-  it("is what integrating a ramp through a lag gives for a slow first lag", () => {
-    // 1/slow per minute ramp through lag 15: (t - 15 + 15 e^(-t/15))/slow while t << slow.
-    const slow = 1e6;
-    const ramp = (60 - 15 + 15 * Math.exp(-60 / 15)) / slow;
-    expect(stepResponse(60, slow, 15) / ramp).toBeCloseTo(1, 3);
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { findHeatingStart } from "../../src/hold/heating-start.ts";
-import { stepResponse } from "../../src/hold/departure.ts";
+import { stepResponse } from "./step-response.ts";
 import { approachNight, pointsOf, rampNight } from "./constructed.ts";
 import { flatLevel } from "./flat-level.ts";
 
