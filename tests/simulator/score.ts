@@ -66,7 +66,8 @@ const inChild = (from: number): Promise<CaseScore[]> =>
     const child = fork(fileURLToPath(import.meta.url), passed);
     child.on("message", (message) => resolve(message as CaseScore[]));
     child.on("error", reject);
-    child.on("exit", (code) => code !== 0 && reject(new Error(`a job ended with ${code}`)));
+    // After its message a job's end means nothing more; before it, the scores are lost.
+    child.on("exit", (code) => reject(new Error(`a job ended with ${code} before its scores`)));
   });
 
 const shown = (word: string): string => (/^[\w.=+-]+$/.test(word) ? word : `'${word}'`);
@@ -97,8 +98,9 @@ async function showOne(seed: number): Promise<void> {
 async function main(): Promise<void> {
   if (values.worker) {
     const part = await scoreRange(Number(values.case), Number(values.cases), Number(values.jobs));
-    process.send!(part);
-    return process.disconnect();
+    // A long message is still on its way when send() returns.
+    process.send!(part, () => process.disconnect());
+    return;
   }
   if (values.case !== undefined) return showOne(Number(values.case));
   const scores = await scoreAll();
