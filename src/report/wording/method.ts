@@ -22,7 +22,7 @@ export const methodSteps: readonly { readonly title: string; readonly text: stri
   },
   {
     title: "Verdict",
-    text: "Many courses of the culture’s full hours are drawn that agree with the night as measured: day and night, slow wander, the rest of the warm-up (Gaussian process regression, Rasmussen and Williams 2006), with the hold’s quick movement on top. Each is moved within the doubt of its level. The probability is the part of those cases that meets the requirement (JCGM 106:2012). How strongly rooms and appliances wander is this program’s own assumption.",
+    text: "Many courses of the culture’s full hours are drawn that agree with the night as measured: day and night, slow wander, the rest of the warm-up (Gaussian process regression, Rasmussen and Williams 2006), with the hold’s quick movement on top. Where the hold itself moved by more than 1 °C (1.8 °F), half of them begin where the test ended, for a culture may go in at any time. Each is moved within the doubt of its level. The probability is the part of those cases that meets the requirement (JCGM 106:2012). How strongly rooms and appliances wander is this program’s own assumption.",
   },
   {
     title: "Limits set on the verdict",
