@@ -18,7 +18,7 @@ import { meansProbe } from "./readings/columns/probe-names.ts";
 import { readReadings } from "./readings/read-readings.ts";
 import { highest } from "./stats/summary.ts";
 import type { ReadingsFile } from "./readings/readings-file.ts";
-import { assumedThermometer } from "./thermometer/budget.ts";
+import { assumedAccuracy, assumedThermometer } from "./thermometer/budget.ts";
 
 export type * from "./analysis-types.ts";
 
@@ -56,7 +56,10 @@ export const analyse = async (
     version: request.version,
     files,
     probes: files.flatMap((file, index) => analyseFile(file.readings, index, context)),
-    notices: request.thermometer === null ? [notice("assumed-thermometer", { accuracy: 1 })] : [],
+    notices:
+      request.thermometer === null
+        ? [notice("assumed-thermometer", { accuracy: assumedAccuracy })]
+        : [],
     thermometer,
     room: request.room,
     runToRun,

@@ -1,6 +1,6 @@
 import { dwell } from "../hold/dwell.ts";
 import type { Hold, ProbeNight } from "../hold/hold.ts";
-import { fraction, type CelsiusDifference } from "../quantity.ts";
+import { celsiusDifference, fraction } from "../quantity.ts";
 import type { OffsetDistribution } from "./offset-distribution.ts";
 import { requirementProbability, scenarioPlays, type ScenarioPlay } from "./probability.ts";
 import { verdictReasons, type WithoutSource } from "./reasons.ts";
@@ -136,7 +136,7 @@ const withoutSource = (
   evidence: VerdictEvidence,
   source: UncertaintyComponent["source"],
 ): VerdictEvidence => {
-  const none = 0 as CelsiusDifference;
+  const none = celsiusDifference(0);
   if (source === "thermometer") {
     const thermometer = { ...evidence.thermometer, standardUncertainty: none, accuracy: null };
     return { ...evidence, thermometer };

@@ -46,11 +46,14 @@ export const correctedThermometer = (
   standardUncertainty: CelsiusDifference,
 ): ThermometerStatement => ({ correction, standardUncertainty, from: "stated", accuracy: null });
 
+/** Half-width assumed of a thermometer nobody described. */
+export const assumedAccuracy = celsiusDifference(1);
+
 /**
  * What is assumed when nothing is said: +-1 degC, a usual specification of
  * unchecked kitchen thermometers and simple loggers (common practice, no source).
  */
 export const assumedThermometer: ThermometerStatement = specifiedThermometer(
-  celsiusDifference(1),
+  assumedAccuracy,
   "assumed",
 );
