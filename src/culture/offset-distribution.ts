@@ -1,4 +1,5 @@
 import { normalCdf, normalDensity } from "../stats/normal.ts";
+import type { ThermometerStatement } from "../thermometer/budget.ts";
 
 /**
  * The distribution of what stands between the readings and the truth for the
@@ -11,6 +12,22 @@ export interface OffsetDistribution {
   /** Standard deviation of the normal part, degC; 0 for none. */
   readonly standardDeviation: number;
 }
+
+/**
+ * The offset behind a thermometer and other independent doubts: its +-A
+ * specification is the rectangle where that is what is known, else its
+ * standard uncertainty joins the others in the normal part (root sum of
+ * squares, JCGM 100:2008, 5.1.2).
+ *
+ * @param others standard uncertainties, degC
+ */
+export const offsetFrom = (
+  { accuracy, standardUncertainty }: ThermometerStatement,
+  others: readonly number[],
+): OffsetDistribution => ({
+  halfWidth: accuracy ?? 0,
+  standardDeviation: Math.hypot(accuracy === null ? standardUncertainty : 0, ...others),
+});
 
 /** Integral of the standard normal cdf from minus infinity to z. */
 const integratedNormalCdf = (z: number): number => {

@@ -1,6 +1,6 @@
 import type { DwellTimes } from "../hold/dwell.ts";
 import type { Hold, ProbeNight } from "../hold/hold.ts";
-import type { RequirementProbability } from "./probability.ts";
+import { testedHours } from "./scenarios.ts";
 import type {
   Reason,
   Requirement,
@@ -22,7 +22,8 @@ export interface ReasonEvidence {
   readonly hold: Hold;
   readonly dwell: DwellTimes;
   readonly verdict: VerdictWord;
-  readonly found: RequirementProbability;
+  /** Probability that the ceiling is passed; null without a ceiling. */
+  readonly ceilingPassed: number | null;
   readonly uncertainty: readonly UncertaintyComponent[];
   readonly fellAway: boolean;
   readonly tooLittle: boolean;
@@ -65,14 +66,13 @@ const placeReasons = ({ requirement, hold, dwell }: ReasonEvidence): Reason[] =>
   return reasons;
 };
 
-const ceilingReasons = ({ requirement, night, hold, found }: ReasonEvidence): Reason[] => {
+const ceilingReasons = ({ requirement, night, hold, ceilingPassed }: ReasonEvidence): Reason[] => {
   const { ceiling } = requirement;
-  if (ceiling === null || found.ceilingPassed === null) return [];
+  if (ceiling === null || ceilingPassed === null) return [];
   const reasons: Reason[] = [];
-  const probability = found.ceilingPassed;
-  if (probability > worthSaying) {
-    const code = probability > 0.5 ? "passes-ceiling" : "near-ceiling";
-    reasons.push({ code, ceiling, peak: hold.max, probability });
+  if (ceilingPassed > worthSaying) {
+    const code = ceilingPassed > 0.5 ? "passes-ceiling" : "near-ceiling";
+    reasons.push({ code, ceiling, peak: hold.max, probability: ceilingPassed });
   }
   if (night.peak !== null && night.peak > ceiling && hold.max <= ceiling) {
     reasons.push({ code: "overshoot-before-hold", ceiling, peak: night.peak });
@@ -105,8 +105,11 @@ const limitReasons = (evidence: ReasonEvidence): Reason[] => {
     reasons.push({ code: "too-little-hold", hours: hold.hours, readings: hold.readings });
   }
   if (fellAway) {
-    const afterHours = (hold.toMinute - hold.fromMinute) / 60;
-    reasons.push({ code: "fell-away", afterHours, needed: requirement.hours });
+    reasons.push({
+      code: "fell-away",
+      afterHours: testedHours(hold),
+      needed: requirement.hours,
+    });
   }
   return reasons;
 };

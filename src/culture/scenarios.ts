@@ -35,6 +35,9 @@ export interface ScenarioEvidence {
   readonly roomRange: number | null;
 }
 
+/** From the start of the hold to its end, hours. */
+export const testedHours = (hold: Hold): number => (hold.toMinute - hold.fromMinute) / 60;
+
 const scenarioCount = 256;
 const nodeCount = 40;
 const fastCount = 12;
@@ -161,7 +164,7 @@ const unseenUncertainty = (
   nodes: Float64Array,
   hold: Hold,
 ): number => {
-  const tested = (hold.toMinute - hold.fromMinute) / 60;
+  const tested = testedHours(hold);
   const unseen = Array.from(nodes.keys()).filter((index) => nodes[index]! > tested);
   if (unseen.length === 0) return 0;
   let squares = 0;

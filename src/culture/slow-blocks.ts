@@ -72,7 +72,8 @@ const fullBlocks = (blocks: readonly BlockSum[]): readonly BlockSum[] => {
 /** Variance of a block's mean: a full cycle leaves only noise, a lone reading the whole swing. */
 const scatterOfMean = (block: BlockSum, hold: Hold, width: number): number => {
   const noise = hold.noise ** 2 / block.count;
-  const perCycle = hold.swing === null ? 12 : (12 * width) / hold.swing.periodMinutes;
-  const swingVariance = hold.swing === null ? 0 : hold.swing.peakToPeak ** 2 / 8;
-  return noise + (swingVariance / block.count) * (block.count >= perCycle ? 0.1 : 1);
+  if (hold.swing === null) return noise;
+  const wholeCycles = (12 * width) / hold.swing.periodMinutes;
+  const swingVariance = hold.swing.peakToPeak ** 2 / 8;
+  return noise + (swingVariance / block.count) * (block.count >= wholeCycles ? 0.1 : 1);
 };

@@ -1,5 +1,5 @@
 import { fraction } from "../quantity.ts";
-import { offsetCdf } from "./offset-distribution.ts";
+import { offsetCdf, offsetFrom } from "./offset-distribution.ts";
 import type { Requirement, UncertaintyComponent, Verdict } from "./verdict-types.ts";
 import type { VerdictEvidence } from "./verdict-evidence.ts";
 
@@ -46,13 +46,6 @@ const reachProbability = (requirement: Requirement, evidence: VerdictEvidence): 
     .filter((phase) => phase.kind === "warm-up")
     .reduce((sum, phase) => sum + phase.toMinute - phase.fromMinute, 0);
   if (peak === null || heated < enoughHeatingMinutes) return 0.5;
-  const offset = {
-    halfWidth: evidence.thermometer.accuracy ?? 0,
-    standardDeviation: Math.hypot(
-      evidence.runToRun.value,
-      furtherRise,
-      evidence.thermometer.accuracy === null ? evidence.thermometer.standardUncertainty : 0,
-    ),
-  };
+  const offset = offsetFrom(evidence.thermometer, [evidence.runToRun.value, furtherRise]);
   return 1 - offsetCdf(requirement.low - peak, offset);
 };

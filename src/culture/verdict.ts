@@ -1,10 +1,11 @@
 import { dwell } from "../hold/dwell.ts";
 import type { Hold, ProbeNight } from "../hold/hold.ts";
 import { celsiusDifference, fraction } from "../quantity.ts";
-import type { OffsetDistribution } from "./offset-distribution.ts";
+import { resolutionUncertainty } from "../thermometer/budget.ts";
+import { offsetFrom, type OffsetDistribution } from "./offset-distribution.ts";
 import { requirementProbability, scenarioPlays, type ScenarioPlay } from "./probability.ts";
 import { verdictReasons, type WithoutSource } from "./reasons.ts";
-import { drawScenarios, type Scenarios } from "./scenarios.ts";
+import { drawScenarios, testedHours, type Scenarios } from "./scenarios.ts";
 import { uncertaintyBudget } from "./uncertainty-budget.ts";
 import type { VerdictEvidence } from "./verdict-evidence.ts";
 import { verdictWithoutHold } from "./verdict-without-hold.ts";
@@ -33,7 +34,7 @@ export const decide = (requirement: Requirement, evidence: VerdictEvidence): Ver
     roomRange: evidence.room === null ? null : evidence.room.high - evidence.room.low,
   };
   const scenarios = drawScenarios(known, requirement.hours);
-  const offset = offsetDistribution(evidence, hold);
+  const offset = holdOffset(evidence, hold);
   const later = isMoving(hold)
     ? scenarioPlays(drawScenarios(known, requirement.hours, testedHours(hold)), requirement)
     : [];
@@ -59,7 +60,7 @@ export const decide = (requirement: Requirement, evidence: VerdictEvidence): Ver
       hold,
       dwell: inside,
       verdict,
-      found: { ...found, met },
+      ceilingPassed: found.ceilingPassed,
       uncertainty,
       fellAway: fell,
       tooLittle: tooLittle(hold),
@@ -72,22 +73,15 @@ export const decide = (requirement: Requirement, evidence: VerdictEvidence): Ver
   };
 };
 
-const offsetDistribution = (evidence: VerdictEvidence, hold: Hold): OffsetDistribution => {
-  const { thermometer, runToRun, resolution } = evidence;
-  const rectangular = thermometer.accuracy !== null;
-  const variance =
-    (rectangular ? 0 : thermometer.standardUncertainty ** 2) +
-    runToRun.value ** 2 +
-    resolution ** 2 / 12 +
-    hold.meanUncertainty ** 2;
-  return {
-    halfWidth: thermometer.accuracy ?? 0,
-    standardDeviation: Math.sqrt(variance),
-  };
-};
-
-/** From the start of the hold to its end, hours. */
-const testedHours = (hold: Hold): number => (hold.toMinute - hold.fromMinute) / 60;
+const holdOffset = (
+  { thermometer, runToRun, resolution }: VerdictEvidence,
+  hold: Hold,
+): OffsetDistribution =>
+  offsetFrom(thermometer, [
+    runToRun.value,
+    resolutionUncertainty(resolution),
+    hold.meanUncertainty,
+  ]);
 
 /**
  * A hold that moved this far is still settling or follows the room, so it
@@ -127,7 +121,7 @@ const without = (
 ): WithoutSource => {
   const { met } = requirementProbability(
     source === "hours not tested" ? plays.tested() : plays.all,
-    offsetDistribution(withoutSource(evidence, source), hold),
+    holdOffset(withoutSource(evidence, source), hold),
   );
   return { source, probability: met, verdict: guardedWord(met, hold, evidence.confidence) };
 };
