@@ -57,6 +57,12 @@ const shapes: ReadonlySet<string> = new Set([
   "src/culture/culture.ts",
   "src/culture/verdict-types.ts",
   "src/analysis-types.ts",
+  "src/kitchen/kitchen.ts",
+  "src/kitchen-analysis-types.ts",
+  "src/thermometer/thermometer.ts",
+  "src/thermometer/check-question.ts",
+  "src/thermometer/correction-model.ts",
+  "src/container/container-response.ts",
 ]);
 
 interface Row {
@@ -108,6 +114,12 @@ const table: readonly Row[] = [
     why: "what a night was, before any culture is asked about",
   },
   {
+    rooms: ["container"],
+    may: ["stats", "quantity", "problem", "shapes"],
+    packages: ["simple-statistics"],
+    why: "how food follows its bath: heat transfer between two series, no culture in it",
+  },
+  {
     rooms: ["culture"],
     may: ["hold", "thermometer", "stats", "quantity", "problem", "shapes"],
     packages: ["simple-statistics"],
@@ -123,6 +135,7 @@ const table: readonly Row[] = [
       "thermometer",
       "hold",
       "culture",
+      "container",
       "stats",
       "quantity",
       "problem",
@@ -133,8 +146,50 @@ const table: readonly Row[] = [
     why: "the one door for shells; joins the rooms and adds no method of its own",
   },
   {
+    rooms: ["kitchen"],
+    may: ["quantity", "quantity-text", "problem", "notice", "culture/catalogue", "shapes"],
+    packages: ["zod", "yaml"],
+    why: "the text of kitchen.yaml to data and back; runs in a page as well, so it knows no files",
+  },
+  {
+    rooms: ["kitchen-analysis", "kitchen-analysis-types"],
+    may: [
+      "analysis",
+      "analysis-types",
+      "probe-analysis",
+      "kitchen-analysis-types",
+      "kitchen",
+      "readings",
+      "thermometer",
+      "container",
+      "hold",
+      "culture",
+      "stats",
+      "quantity",
+      "problem",
+      "notice",
+      "shapes",
+    ],
+    packages: [],
+    why: "the door for a whole kitchen: asks the other door once for each water test",
+  },
+  {
+    rooms: ["folder"],
+    may: ["quantity", "problem", "notice", "shapes"],
+    packages: ["node:"],
+    why: "files of the kitchen folder: whole or not at all, and never outside it",
+  },
+  {
     rooms: ["report"],
-    may: ["analysis", "analysis-types", "quantity", "problem", "notice", "shapes"],
+    may: [
+      "analysis",
+      "analysis-types",
+      "kitchen-analysis-types",
+      "quantity",
+      "problem",
+      "notice",
+      "shapes",
+    ],
     packages: ["vega", "vega-lite"],
     anyType: true,
     why: "renders an Analysis and computes no result, so every rendering says the same",
@@ -144,6 +199,10 @@ const table: readonly Row[] = [
     may: [
       "analysis",
       "analysis-types",
+      "kitchen-analysis",
+      "kitchen-analysis-types",
+      "kitchen",
+      "folder",
       "report",
       "problem",
       "quantity",
@@ -152,7 +211,7 @@ const table: readonly Row[] = [
       "culture/catalogue",
       "shapes",
     ],
-    packages: ["commander", "zod", "node:"],
+    packages: ["commander", "zod", "@clack/prompts", "node:"],
     why: "thin: options in, texts out; of the core it knows the door and the list of cultures",
   },
   {
@@ -179,6 +238,10 @@ const core: ReadonlySet<string> = new Set([
   "analysis",
   "analysis-types",
   "probe-analysis",
+  "container",
+  "kitchen",
+  "kitchen-analysis",
+  "kitchen-analysis-types",
 ]);
 const coreFiles = sources.filter((file) => core.has(roomOf(file)));
 
