@@ -64,7 +64,7 @@ export const demo = async (
   shell: Shell,
 ): Promise<CommandResult> => {
   const json = typed["json"] === true;
-  const fixtures = fileURLToPath(new URL("fixtures/", shell.packageRoot));
+  const fixtures = fileURLToPath(new URL("fixtures/kitchen/readings/", shell.packageRoot));
   const ready = await prepareFolder(folder, fixtures);
   if (!ready.ok) return failure(ready.problem, shell.version, json);
   const paths = demoFiles.map((name) => join(folder, name));

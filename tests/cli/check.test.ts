@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { contractOf, holdband, listing, program, root, temporaryFolder } from "./run-holdband.ts";
 
-const fixtures = join(root, "fixtures");
+const fixtures = join(root, "fixtures", "kitchen", "readings");
 const cooker = join(fixtures, "adjustable-cooker.csv");
 const warmProgram = join(fixtures, "cooker-warm-program.csv");
 const box = join(fixtures, "warming-box.txt");

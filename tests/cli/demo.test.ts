@@ -12,7 +12,9 @@ describe("demo", () => {
     expect(run.out).toContain(join("holdband-demo", "report.html"));
     for (const name of demoFiles) {
       const copied = readFileSync(join(folder, "holdband-demo", name));
-      expect(copied.equals(readFileSync(join(root, "fixtures", name)))).toBe(true);
+      expect(copied.equals(readFileSync(join(root, "fixtures", "kitchen", "readings", name)))).toBe(
+        true,
+      );
     }
     const report = join(folder, "holdband-demo", "report.html");
     expect(readFileSync(report, "utf8")).toMatch(/^<!doctype html>/i);
