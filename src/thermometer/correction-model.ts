@@ -33,4 +33,6 @@ export interface Correction {
   readonly correction: number;
   readonly standardUncertainty: number;
   readonly degreesOfFreedom: number;
+  /** Half-width of the 95 % interval: Student's t times the standard uncertainty (JCGM 100:2008, G.3). */
+  readonly expanded: number;
 }
