@@ -342,6 +342,7 @@ const testedElsewhere: ReadonlyMap<string, string> = new Map([
   ["src/report/wording/method.ts", "tests/report/html.test.ts"],
   ["src/build/bundle.ts", "tests/package.test.ts installs and runs what it makes"],
   ["src/cli/main.ts", "tests/cli runs it as a program"],
+  ["src/cli/entries/", "tests/cli/command-table.test.ts: tables of words, shown by the help"],
   ["src/cli/command-result.ts", "tests/cli/bad-input.test.ts reads its failures"],
   ["src/cli/usage-problem.ts", "tests/cli/command-line.test.ts"],
   ["src/cli/option-shapes.ts", "tests/cli/check-options.test.ts"],

@@ -1,7 +1,7 @@
 /** Typed options of `check` to quantities, with every contradiction named. */
 import { done, failed } from "../problem.ts";
 import type { Outcome } from "../problem.ts";
-import type { TypedOptions } from "./command-line.ts";
+import type { TypedOptions } from "./entries/command-entry.ts";
 import { flagName } from "./flag-name.ts";
 import { checkShape } from "./option-shapes.ts";
 import type { CheckOptions } from "./option-shapes.ts";

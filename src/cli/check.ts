@@ -8,7 +8,7 @@ import { toContract } from "../report/contract.ts";
 import { toTerminal } from "../report/terminal.ts";
 import { readCheckOptions } from "./check-options.ts";
 import { checkRequest } from "./check-request.ts";
-import type { TypedOptions } from "./command-line.ts";
+import type { TypedOptions } from "./entries/command-entry.ts";
 import { failure, jsonText } from "./command-result.ts";
 import type { CommandResult, Shell } from "./command-result.ts";
 import { openLoggerFile } from "./logger-file.ts";

@@ -23,6 +23,8 @@ export interface Shell {
   readonly width: number;
   /** Shows one passing line; null where nobody watches. */
   readonly progress: ((line: string) => void) | null;
+  /** Whether somebody sits at the terminal who can be asked. */
+  readonly asks: boolean;
   readonly now: () => Date;
 }
 

@@ -3,6 +3,7 @@ import { parseCommandLine } from "./command-line.ts";
 import type { ParsedLine } from "./command-line.ts";
 import { failure } from "./command-result.ts";
 import type { CommandResult, Shell } from "./command-result.ts";
+import { commandTable } from "./command-table.ts";
 
 /** Put in by the bundler from package.json. */
 declare const HOLDBAND_VERSION: string;
@@ -19,6 +20,7 @@ const shell: Shell = {
   ascii: !speaksUtf8(process.env),
   width: Math.max(40, Math.min(process.stdout.columns ?? 80, 100)),
   progress: process.stderr.isTTY === true ? (line) => process.stderr.write(wipe + line) : null,
+  asks: process.stdin.isTTY === true && process.stdout.isTTY === true,
   now: () => new Date(),
 };
 
@@ -28,10 +30,8 @@ const run = async (parsed: ParsedLine, json: boolean): Promise<CommandResult> =>
       return { out: parsed.text, err: "", exitCode: 0 };
     case "problem":
       return failure(parsed.problem, shell.version, json);
-    case "check":
-      return (await import("./check.ts")).check(parsed.files, parsed.options, shell);
-    case "demo":
-      return (await import("./demo.ts")).demo(parsed.folder, parsed.options, shell);
+    case "command":
+      return (await parsed.entry.load())(parsed.words, parsed.options, shell);
   }
 };
 
@@ -60,7 +60,7 @@ const main = async (line: readonly string[]): Promise<void> => {
     process.exit();
   });
   const result = await Promise.resolve()
-    .then(() => run(parseCommandLine(line, shell.version), json))
+    .then(() => run(parseCommandLine(line, shell.version, commandTable), json))
     .catch((error: unknown) => unexpected(error, json));
   print(result);
 };

@@ -1,13 +1,12 @@
 /** Turns the command-line library's own complaints into problems in our voice. */
 import type { CommanderError } from "commander";
 import type { Problem } from "../problem.ts";
+import type { CommandEntry } from "./entries/command-entry.ts";
 
 const expectations: Readonly<Record<string, string>> = {
   "commander.unknownOption": "an option that exists",
-  "commander.unknownCommand": 'a command such as "check" or "demo"',
-  "commander.missingArgument": "at least one logger's file",
+  "commander.unknownCommand": 'a command such as "check" or "init"',
   "commander.optionMissingArgument": "a value after the option",
-  "commander.excessArguments": "nothing more after the folder",
 };
 
 /** The part of the library's message that names what was typed. */
@@ -20,12 +19,23 @@ const foundIn = (error: CommanderError): string => {
   return error.code === "commander.optionMissingArgument" ? `${name} alone` : name;
 };
 
-export const usageProblem = (error: CommanderError, command: string): Problem => ({
+const bareName = (form: string): string => form.replaceAll(/[<>[\].]/g, "");
+
+const expectedBy = ({ code }: CommanderError, entry: CommandEntry | null): string => {
+  if (code === "commander.missingArgument") return entry?.needs ?? "an argument";
+  if (code === "commander.excessArguments") {
+    const last = entry?.arguments.at(-1)?.[0];
+    return last === undefined ? "nothing more" : `nothing more after the ${bareName(last)}`;
+  }
+  return expectations[code] ?? "a command and its options";
+};
+
+export const usageProblem = (error: CommanderError, entry: CommandEntry | null): Problem => ({
   code: "usage",
   facts: {
-    expected: expectations[error.code] ?? "a command and its options",
+    expected: expectedBy(error, entry),
     found: foundIn(error),
     suggestion: /\(Did you mean (?:one of )?(.*?)\?\)/.exec(error.message)?.[1] ?? "",
-    command,
+    command: entry === null ? "holdband" : `holdband ${entry.name}`,
   },
 });
