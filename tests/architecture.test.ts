@@ -348,7 +348,6 @@ const testedElsewhere: ReadonlyMap<string, string> = new Map([
   ["src/cli/option-shapes.ts", "tests/cli/check-options.test.ts"],
   ["src/cli/flag-name.ts", "tests/cli/check-options.test.ts"],
   ["src/cli/demo-story.ts", "tests/cli/demo.test.ts"],
-  ["src/cli/system-reason.ts", "tests/cli/report-file.test.ts"],
 ]);
 
 const hasReason = (file: string): boolean =>

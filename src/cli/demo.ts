@@ -9,7 +9,7 @@ import type { TypedOptions } from "./command-line.ts";
 import { failure } from "./command-result.ts";
 import type { CommandResult, Shell } from "./command-result.ts";
 import { demoCommand, demoFiles, demoOptions } from "./demo-story.ts";
-import { systemReason } from "./system-reason.ts";
+import { systemReason } from "../folder/system-reason.ts";
 
 const reportName = "report.html";
 

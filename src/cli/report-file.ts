@@ -3,7 +3,7 @@ import { open, rename, rm, stat } from "node:fs/promises";
 import { basename, dirname, join, resolve } from "node:path";
 import { done, failed } from "../problem.ts";
 import type { Outcome } from "../problem.ts";
-import { systemReason } from "./system-reason.ts";
+import { systemReason } from "../folder/system-reason.ts";
 
 const unwritable = (file: string, why: string) => failed("report-unwritable", { file, why });
 

@@ -1,8 +1,8 @@
 import { mkdirSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { openLoggerFile } from "../../src/cli/logger-file.ts";
-import { temporaryFolder, write } from "./run-holdband.ts";
+import { openLoggerFile } from "../../src/folder/logger-file.ts";
+import { temporaryFolder, write } from "../cli/run-holdband.ts";
 
 const ignore = (): void => undefined;
 
