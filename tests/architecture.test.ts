@@ -346,6 +346,9 @@ const testedElsewhere: ReadonlyMap<string, string> = new Map([
   ["src/cli/command-result.ts", "tests/cli/bad-input.test.ts reads its failures"],
   ["src/cli/usage-problem.ts", "tests/cli/command-line.test.ts"],
   ["src/cli/option-shapes.ts", "tests/cli/check-options.test.ts"],
+  ["src/cli/option-readers.ts", "tests/cli/check-options.test.ts"],
+  ["src/cli/read-options.ts", "tests/cli/check-options.test.ts"],
+  ["src/cli/file-option-shapes.ts", "tests/cli/check-options.test.ts, check-request.test.ts"],
   ["src/cli/flag-name.ts", "tests/cli/check-options.test.ts"],
   ["src/cli/demo-story.ts", "tests/cli/demo.test.ts"],
 ]);

@@ -1,26 +1,13 @@
 /** Typed options of `check` to quantities, with every contradiction named. */
-import { done, failed } from "../problem.ts";
+import { failed } from "../problem.ts";
 import type { Outcome } from "../problem.ts";
 import type { TypedOptions } from "./entries/command-entry.ts";
 import { flagName } from "./flag-name.ts";
 import { checkShape } from "./option-shapes.ts";
 import type { CheckOptions } from "./option-shapes.ts";
+import { givenTwice, readOptions } from "./read-options.ts";
 
 const repeatable: ReadonlySet<string> = new Set(["culture", "probe", "column"]);
-
-const givenTwice = (typed: TypedOptions): Outcome<never> | null => {
-  for (const [key, values] of Object.entries(typed)) {
-    if (typeof values === "boolean" || repeatable.has(key)) continue;
-    const other = values.find((value) => value !== values[0]);
-    if (other === undefined) continue;
-    return failed("options-contradict", {
-      first: `${flagName(key)} ${values[0]}`,
-      second: `${flagName(key)} ${other}`,
-      why: "it can have one value only",
-    });
-  }
-  return null;
-};
 
 type Key = keyof CheckOptions;
 
@@ -67,7 +54,8 @@ const contradiction = (typed: TypedOptions): Outcome<never> | null => {
   return null;
 };
 
-const twoRoles = ({ probe }: CheckOptions): Outcome<never> | null => {
+/** Fails where one probe was said to sit in two places. */
+export const twoRoles = ({ probe }: Pick<CheckOptions, "probe">): Outcome<never> | null => {
   const roles = new Map<string, string>();
   for (const [name, role] of probe) {
     const before = roles.get(name) ?? role;
@@ -83,23 +71,10 @@ const twoRoles = ({ probe }: CheckOptions): Outcome<never> | null => {
   return null;
 };
 
-const foundAt = (typed: TypedOptions, path: readonly PropertyKey[]): string => {
-  const values = typed[String(path[0])];
-  const at = typeof path[1] === "number" ? path[1] : 0;
-  return Array.isArray(values) ? String(values[at]) : String(values);
-};
-
 /** Reads the options of `check`; fails at the first that cannot be read or cannot stand beside another. */
 export const readCheckOptions = (typed: TypedOptions): Outcome<CheckOptions> => {
-  const clash = givenTwice(typed) ?? contradiction(typed);
+  const clash = givenTwice(typed, repeatable) ?? contradiction(typed);
   if (clash !== null) return clash;
-  const parsed = checkShape.safeParse(typed);
-  if (parsed.success) return twoRoles(parsed.data) ?? done(parsed.data);
-  const issue = parsed.error.issues[0];
-  const path = issue?.path ?? [];
-  return failed("option-invalid", {
-    option: flagName(String(path[0] ?? "")),
-    expected: issue?.message ?? "",
-    found: foundAt(typed, path),
-  });
+  const read = readOptions(checkShape, typed);
+  return read.ok ? (twoRoles(read.value) ?? read) : read;
 };

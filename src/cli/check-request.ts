@@ -6,8 +6,8 @@ import { done, failed } from "../problem.ts";
 import type { Outcome } from "../problem.ts";
 import { fraction, hours } from "../quantity.ts";
 import type { TemperatureUnit } from "../quantity.ts";
-import type { ReadingOptions } from "../readings/readings-file.ts";
 import { correctedThermometer, specifiedThermometer } from "../thermometer/budget.ts";
+import { readingOptionsOf } from "./file-option-shapes.ts";
 import type { CheckOptions } from "./option-shapes.ts";
 
 const usualShare = 0.95;
@@ -54,15 +54,6 @@ const thermometerOf = (options: CheckOptions): ThermometerStatement | null => {
   return accuracy === undefined ? null : specifiedThermometer(accuracy, "stated");
 };
 
-const readingOptions = (options: CheckOptions): ReadingOptions => ({
-  ...(options.column.length > 0 ? { columns: options.column } : {}),
-  ...(options.probe.length > 0 ? { roles: new Map(options.probe) } : {}),
-  ...(options.unit === undefined ? {} : { unit: options.unit }),
-  ...(options.dateOrder === undefined ? {} : { dateOrder: options.dateOrder }),
-  ...(options.decimal === undefined ? {} : { decimal: options.decimal }),
-  ...(options.interval === undefined ? {} : { intervalSeconds: options.interval }),
-});
-
 /** The unit the window was typed in; else the one said for the file; else degC. */
 const shownUnit = ({ low, high, unit }: CheckOptions): TemperatureUnit =>
   low?.writtenUnit ?? high?.writtenUnit ?? (low === undefined ? unit : undefined) ?? "degC";
@@ -81,6 +72,6 @@ export const checkRequest = (options: CheckOptions, version: string): Outcome<An
     share: options.share ?? usualShare,
     confidence: options.confidence ?? usualConfidence,
     shownUnit: shownUnit(options),
-    reading: readingOptions(options),
+    reading: readingOptionsOf(options),
   });
 };
