@@ -1,15 +1,13 @@
 /** The answers first. A single one stands alone; several get a lead, then a card each. */
 import type { Analysis, ProbeAnalysis } from "../../analysis.ts";
-import type { Requirement, Verdict } from "../../culture/verdict-types.ts";
+import type { Verdict } from "../../culture/verdict-types.ts";
 import { markup } from "../markup.ts";
 import type { Markup } from "../markup.ts";
 import { answerText, quotedProbeName } from "../wording/answers.ts";
-import { cultureName, shortCultureName } from "../wording/cultures.ts";
-import { roleNames, verdictNames } from "../wording/names.ts";
-import { nextStep } from "../wording/next-steps.ts";
-import { probabilityText } from "../wording/probability.ts";
-import { reasonText } from "../wording/reasons.ts";
+import { roleNames } from "../wording/names.ts";
+import type { ReasonContext } from "../wording/reasons.ts";
 import type { Writing } from "../writing.ts";
+import { answerCard, framedAnswer } from "./answer-card.ts";
 import { judgedProbes, leadBlock, probeTitle } from "./lead.ts";
 
 interface Answer {
@@ -19,57 +17,29 @@ interface Answer {
   readonly writing: Writing;
 }
 
-const reasons = ({ verdict, probe, analysis, writing }: Answer): Markup | null =>
-  verdict.reasons.length === 0
-    ? null
-    : markup`<ul>${verdict.reasons.map((reason) => {
-        const text = reasonText(reason, {
-          writing,
-          role: probe.series.role,
-          thermometerAccuracy: analysis.thermometer.accuracy,
-          confidence: analysis.confidence,
-        });
-        return markup`<li>${text}</li>\n`;
-      })}</ul>`;
-
-const framed = (answer: Answer, heading: Markup): Markup => {
-  const { verdict, analysis, writing } = answer;
-  const chance = probabilityText(verdict.probability, analysis.confidence, writing.space);
-  return markup`
-<section class="answer ${verdict.verdict}">
-<p class="verdict"><span class="mark">${verdictNames[verdict.verdict]}</span> <span class="chance">${chance} likely to hold</span></p>
-${heading}
-${reasons(answer)}
-<p class="do"><strong>What to do</strong> ${nextStep(verdict)}</p>
-</section>`;
-};
+const contextOf = ({ probe, analysis, writing }: Omit<Answer, "verdict">): ReasonContext => ({
+  writing,
+  role: probe.series.role,
+  thermometerAccuracy: analysis.thermometer.accuracy,
+  confidence: analysis.confidence,
+});
 
 /** In full: it is the report's first sentence. */
 const onlyAnswer = (answer: Answer): Markup => {
   const { verdict, probe, analysis, writing } = answer;
   const { role } = probe.series;
   const name = quotedProbeName(probe.series, probe.file, analysis.files.length > 1);
-  return framed(
-    answer,
+  return framedAnswer(
+    verdict,
+    contextOf(answer),
     markup`<h2>${answerText(verdict, role, writing)}</h2>
 <p class="where small">Probe ${name}, ${roleNames[role]}</p>`,
   );
 };
 
-/** The name, and in a line of its own whatever stands in brackets: the organisms. */
-const namedInFull = (requirement: Requirement): Markup => {
-  const name = shortCultureName(requirement);
-  const organisms = cultureName(requirement).slice(name.length).trim();
-  return markup`${name}${organisms === "" ? null : markup` <span class="organisms">${organisms}</span>`}`;
-};
-
-/** Short: what was asked stands in the table above. */
-const card = (answer: Answer): Markup =>
-  framed(answer, markup`<h4>${namedInFull(answer.verdict.requirement)}</h4>`);
-
 const cardsOf = (probe: ProbeAnalysis, analysis: Analysis, writing: Writing): Markup => markup`
 <h3>${probeTitle(probe, analysis)}, ${roleNames[probe.series.role]}</h3>
-<div class="cards">${probe.verdicts.map((verdict) => card({ verdict, probe, analysis, writing }))}
+<div class="cards">${probe.verdicts.map((verdict) => answerCard(verdict, contextOf({ probe, analysis, writing })))}
 </div>`;
 
 const nothingAsked = markup`<p>No verdict was asked for, or no probe stood in the food’s place. The figures follow.</p>`;

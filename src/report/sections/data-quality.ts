@@ -31,12 +31,12 @@ const counted = ({ readings }: AnalysedFile): string => {
   return `${base}; ${grouped(aside)} ${aside === 1 ? "was" : "were"} set aside, each for a reason given here.`;
 };
 
-const noticeList = (texts: readonly string[], writing: Writing): Markup | null =>
+export const noticeList = (texts: readonly string[], writing: Writing): Markup | null =>
   texts.length === 0
     ? null
     : markup`<ul>${texts.map((text) => markup`<li>${withSigns(writing, text)}</li>\n`)}</ul>`;
 
-const fileBlock = (file: AnalysedFile, writing: Writing): Markup => markup`
+export const fileBlock = (file: AnalysedFile, writing: Writing): Markup => markup`
 <h3>${file.readings.name}</h3>
 <p>${counted(file)}</p>
 ${setAsideTable(file)}

@@ -1,5 +1,6 @@
 /** The uncertainty budget: how sure the hold's level is, and what makes it unsure. */
 import type { Analysis, ProbeAnalysis } from "../../analysis.ts";
+import type { UncertaintyComponent } from "../../culture/verdict-types.ts";
 import { budgetImage, bySize } from "../charts/budget.ts";
 import { markup } from "../markup.ts";
 import type { Markup } from "../markup.ts";
@@ -11,37 +12,53 @@ import { stretchedFigure } from "./figure.ts";
 import { more } from "./more.ts";
 import { answersFor } from "./probe-page.ts";
 
-const rowsOf = (probe: ProbeAnalysis, writing: Writing): readonly Markup[] =>
-  bySize(probe.uncertainty).map(
+type Components = readonly UncertaintyComponent[];
+
+const rowsOf = (components: Components, writing: Writing): readonly Markup[] =>
+  bySize(components).map(
     ({ source, standardUncertainty, from }) =>
       markup`<tr><th scope="row">${sourceNames[source]}</th><td>${uncertainty(writing, standardUncertainty)}, ${provenanceNames[from]}. ${sourceExplanations[source]}</td></tr>\n`,
   );
 
-const description = (probe: ProbeAnalysis, writing: Writing): string =>
-  `Standard uncertainties, largest first: ${bySize(probe.uncertainty)
+const description = (components: Components, writing: Writing): string =>
+  `Standard uncertainties, largest first: ${bySize(components)
     .map(
       ({ source, standardUncertainty, from }) =>
         `${sourceNames[source]} ${uncertainty(writing, standardUncertainty)}, ${provenanceNames[from]}`,
     )
     .join("; ")}.`;
 
+interface Budget {
+  readonly components: Components;
+  readonly writing: Writing;
+  /** Unique on the page. */
+  readonly id: string;
+  readonly title: string;
+}
+
+/** One budget as bars, and folded away in words. */
+export const budgetBlock = ({ components, writing, id, title }: Budget): Markup => {
+  const image = budgetImage(components, writing.unit, {
+    id,
+    title,
+    description: description(components, writing),
+  });
+  const explained = markup`<table class="pairs"><caption class="heard">What each doubt is</caption><tbody>
+${rowsOf(components, writing)}</tbody></table>`;
+  return markup`${stretchedFigure(image, {
+    key: [],
+    caption:
+      "Standard uncertainties. Solid bars were measured, pale ones are as you said, dashed ones are assumed. They add as squares, so the longest bar counts most.",
+  })}
+${more("What each doubt is", explained)}`;
+};
+
 const budget = (probe: ProbeAnalysis, analysis: Analysis, writing: Writing, id: string): Markup => {
   const name = quotedProbeName(probe.series, probe.file, analysis.files.length > 1);
   const only = analysis.probes.filter((other) => answersFor(analysis, other)).length === 1;
-  const image = budgetImage(probe.uncertainty, analysis.shownUnit, {
-    id,
-    title: `Uncertainty budget, probe ${probe.series.name}`,
-    description: description(probe, writing),
-  });
-  const explained = markup`<table class="pairs"><caption class="heard">What each doubt is</caption><tbody>
-${rowsOf(probe, writing)}</tbody></table>`;
+  const title = `Uncertainty budget, probe ${probe.series.name}`;
   return markup`${only ? null : markup`<h3>${name}</h3>`}
-${stretchedFigure(image, {
-  key: [],
-  caption:
-    "Standard uncertainties. Solid bars were measured, pale ones are as you said, dashed ones are assumed. They add as squares, so the longest bar counts most.",
-})}
-${more("What each doubt is", explained)}`;
+${budgetBlock({ components: probe.uncertainty, writing, id, title })}`;
 };
 
 export const doubtSection = (analysis: Analysis, writing: Writing): Markup | null => {

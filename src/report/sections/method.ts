@@ -6,10 +6,14 @@ import { percent } from "../number-format.ts";
 import { difference, temperatureRange, tolerance, uncertainty } from "../temperature-text.ts";
 import { duration } from "../time-text.ts";
 import { endedHold, measured, methodSteps, roomReach, untold } from "../wording/method.ts";
+import type { MethodStep } from "../wording/method.ts";
 import type { Writing } from "../writing.ts";
 
 /** Where a culture's hours reach past the hours tested, in words. */
-const promise = ({ probes }: Analysis, { space }: Writing): string | null => {
+export const promise = (
+  { probes }: Pick<Analysis, "probes">,
+  { space }: Writing,
+): string | null => {
   const beyond = probes.flatMap(({ verdicts, night }) =>
     verdicts
       .map(({ requirement }) => ({
@@ -40,22 +44,33 @@ const runToRunLine = ({ runToRun }: Analysis, writing: Writing): string | null =
 /** A kitchen’s coolest to warmest hour where nothing was said, degC; culture/slow-prior.ts counts with the same. */
 const usualRoomRange = 4;
 
-const roomLine = ({ room }: Analysis, writing: Writing): string =>
+export const roomLine = ({ room }: Pick<Analysis, "room">, writing: Writing): string =>
   room === null
     ? `The room’s warmest and coldest were not given: ${difference(writing, usualRoomRange)} between them, day and night, were assumed.`
     : `The room was said to stay within ${temperatureRange(writing, room.low, room.high)}; it was taken to go through all of it in a day and a night.`;
 
-const fellAway = ({ probes }: Analysis): boolean =>
+export const fellAway = ({ probes }: Pick<Analysis, "probes">): boolean =>
   probes.some(({ verdicts }) =>
     verdicts.some(({ reasons }) => reasons.some(({ code }) => code === "fell-away")),
   );
 
-const list = (lines: readonly (string | null)[]): Markup =>
+export const list = (lines: readonly (string | null)[]): Markup =>
   markup`<ul>
 ${lines.filter((text) => text !== null).map((text) => markup`<li>${text}</li>\n`)}</ul>`;
 
+interface Rule {
+  readonly share: number;
+  readonly confidence: number;
+}
+
+/** What the three words mean, in figures. */
+export const verdictWords = ({ share, confidence }: Rule, { space }: Writing): Markup =>
+  markup`<p><strong>Holds</strong> means a probability of ${percent(confidence, space)} or more that at least ${percent(share, space)} of the culture’s hours lie inside its window and its ceiling is not passed. <strong>Misses</strong> means ${percent(1 - confidence, space)} or less. Anything between is <strong>unproven</strong>.</p>`;
+
+export const stepList = (steps: readonly MethodStep[]): Markup => markup`<dl class="cautions">
+${steps.map(({ title, text }) => markup`<div><dt>${title}</dt><dd>${text}</dd></div>\n`)}</dl>`;
+
 export const methodSection = (analysis: Analysis, writing: Writing): Markup => {
-  const sure = percent(analysis.confidence, writing.space);
   const assumed = [
     thermometerLine(analysis, writing),
     runToRunLine(analysis, writing),
@@ -73,8 +88,7 @@ ${list(assumed)}
 <h3>Not known</h3>
 ${list([promise(analysis, writing), ...untold])}
 <h3>Words and method</h3>
-<p><strong>Holds</strong> means a probability of ${sure} or more that at least ${percent(analysis.share, writing.space)} of the culture’s hours lie inside its window and its ceiling is not passed. <strong>Misses</strong> means ${percent(1 - analysis.confidence, writing.space)} or less. Anything between is <strong>unproven</strong>.</p>
-<dl class="cautions">
-${methodSteps.map(({ title, text }) => markup`<div><dt>${title}</dt><dd>${text}</dd></div>\n`)}</dl>
+${verdictWords(analysis, writing)}
+${stepList(methodSteps)}
 </section>`;
 };

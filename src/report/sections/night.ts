@@ -1,5 +1,7 @@
 /** One probe's night: the curve, the hold close up, its figures, and its time against each window. */
 import { holdPlot } from "../charts/hold-close-up.ts";
+import { heading } from "../heading.ts";
+import type { HeadingLevel } from "../heading.ts";
 import { holdTable } from "../hold-lines.ts";
 import { markup } from "../markup.ts";
 import type { Markup } from "../markup.ts";
@@ -15,7 +17,7 @@ import { headedPairsTable } from "./pairs-table.ts";
 import { answersFor, startOf } from "./probe-page.ts";
 import type { ProbePage } from "./probe-page.ts";
 
-const holdFigure = async (page: ProbePage): Promise<Markup | null> => {
+const holdFigure = async (page: ProbePage, level: HeadingLevel): Promise<Markup | null> => {
   const { probe, analysis, writing, id } = page;
   const { hold } = probe.night;
   const plot = holdPlot(probe, analysis.shownUnit);
@@ -29,7 +31,7 @@ const holdFigure = async (page: ProbePage): Promise<Markup | null> => {
     caption:
       "Left: the hold, with window and bands marked as above. Right: the longer the bar, the more time was spent at that temperature.",
   });
-  return markup`<h3>The hold, close up</h3>\n${drawing}`;
+  return markup`${heading(level, "The hold, close up")}\n${drawing}`;
 };
 
 const phaseTable = (page: ProbePage): Markup | null => {
@@ -47,29 +49,35 @@ const phaseTable = (page: ProbePage): Markup | null => {
 };
 
 /** The main figures in view, the others folded away. */
-const figures = ({ probe, analysis, writing }: ProbePage): Markup | null => {
+export const figures = ({ probe, analysis, writing }: ProbePage): Markup | null => {
   const { main, others } = holdTable(probe, analysis.share, analysis.confidence, writing);
   const further = headedPairsTable("More figures of the hold", others);
   return markup`${headedPairsTable("The hold in figures", main)}
 ${further === null ? null : more("More figures", further)}`;
 };
 
-/** Everything about one probe, under its own heading. */
-export const nightSection = async (page: ProbePage): Promise<Markup> => {
-  const { analysis, probe } = page;
-  const name = quotedProbeName(probe.series, probe.file, analysis.files.length > 1);
+/** Everything about one probe, its parts' headings at `level`. */
+export const nightParts = async (page: ProbePage, level: HeadingLevel): Promise<Markup> => {
+  const { probe } = page;
   const dwells = probe.verdicts
     .map((verdict, at) => dwellBlock(page, verdict, at))
     .filter((block) => block !== null);
   const phases = phaseTable(page);
+  return markup`${await nightFigure(page)}
+${await holdFigure(page, level)}
+${dwells.length === 0 ? null : markup`${heading(level, "Time inside and outside")}\n${dwells}`}
+${heading(level, "In figures")}
+${figures(page)}
+${phases === null ? null : more("What happened when", phases)}`;
+};
+
+/** The same under the probe's own heading. */
+export const nightSection = async (page: ProbePage): Promise<Markup> => {
+  const { analysis, probe } = page;
+  const name = quotedProbeName(probe.series, probe.file, analysis.files.length > 1);
   return markup`
 <section aria-labelledby="${page.id}">
 <h2 id="${page.id}">The test: ${name}, ${roleNames[probe.series.role]}</h2>
-${await nightFigure(page)}
-${await holdFigure(page)}
-${dwells.length === 0 ? null : markup`<h3>Time inside and outside</h3>\n${dwells}`}
-<h3>In figures</h3>
-${figures(page)}
-${phases === null ? null : more("What happened when", phases)}
+${await nightParts(page, 3)}
 </section>`;
 };

@@ -20,7 +20,7 @@ const delimiterNames = {
   " ": "blanks",
 } as const;
 
-const fileRows = ({ readings, sha256 }: AnalysedFile, writing: Writing) => {
+export const fileRows = ({ readings, sha256 }: AnalysedFile, writing: Writing) => {
   const start = dateAndClock(readings.startWallClock, 0);
   return markup`<table class="pairs"><caption>${readings.name}</caption><tbody>
 <tr><th scope="row">SHA-256</th><td class="hash">${sha256}</td></tr>

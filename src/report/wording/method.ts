@@ -1,5 +1,10 @@
 /** How the answer was reached and on whose methods it stands, for the report's last pages. */
-export const methodSteps: readonly { readonly title: string; readonly text: string }[] = [
+export interface MethodStep {
+  readonly title: string;
+  readonly text: string;
+}
+
+export const methodSteps: readonly MethodStep[] = [
   {
     title: "Thermometer",
     text: "Every reading is corrected first. What the correction leaves open is carried along as a standard uncertainty; a specification of ±a counts as a/√3 and a display step d as d/√12 (JCGM 100:2008, 4.3.7 and F.2.2.1).",
