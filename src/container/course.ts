@@ -1,0 +1,82 @@
+import { median } from "../stats/median.ts";
+
+/** One probe's readings, or means of neighbouring ones: minutes rising, degC, of equal length. */
+export interface Course {
+  readonly minutes: Float64Array;
+  readonly celsius: Float64Array;
+}
+
+/** A stretch of time, minutes from the same zero as the readings. */
+export interface Span {
+  readonly fromMinute: number;
+  readonly toMinute: number;
+}
+
+/** Median interval between readings, minutes; from at most 1001 evenly picked intervals. 0 for fewer than 2. */
+export const usualStep = (minutes: Float64Array): number => {
+  const intervals = minutes.length - 1;
+  if (intervals < 1) return 0;
+  const steps = Float64Array.from({ length: Math.min(intervals, 1001) }, (_, pick) => {
+    const index = Math.floor((pick * intervals) / Math.min(intervals, 1001));
+    return minutes[index + 1]! - minutes[index]!;
+  });
+  return median(steps);
+};
+
+/** Interval from which two neighbours have a gap between them: five usual steps, at least 5 min. */
+export const gapLimit = (step: number): number => Math.max(5 * step, 5);
+
+/** First index whose minute is at least `minute`. */
+const firstAtOrAfter = (minutes: Float64Array, minute: number): number => {
+  let low = 0;
+  let high = minutes.length;
+  while (low < high) {
+    const middle = (low + high) >>> 1;
+    if (minutes[middle]! < minute) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+};
+
+/** The readings of a stretch of time, both ends included; views, not copies. */
+export const within = ({ minutes, celsius }: Course, { fromMinute, toMinute }: Span): Course => {
+  const first = firstAtOrAfter(minutes, fromMinute);
+  const after = firstAtOrAfter(minutes, toMinute);
+  const last = minutes[after] === toMinute ? after + 1 : after;
+  return { minutes: minutes.subarray(first, last), celsius: celsius.subarray(first, last) };
+};
+
+/** The readings that lie strictly inside none of the spans. */
+export const outside = (course: Course, spans: readonly Span[]): Course => {
+  if (spans.length === 0) return course;
+  const kept = (_: number, index: number): boolean => {
+    const minute = course.minutes[index]!;
+    return !spans.some(({ fromMinute, toMinute }) => minute > fromMinute && minute < toMinute);
+  };
+  return { minutes: course.minutes.filter(kept), celsius: course.celsius.filter(kept) };
+};
+
+/** The gaps between readings longer than `limit` minutes. */
+export const gapsOf = ({ minutes }: Course, limit: number): readonly Span[] => {
+  const gaps: Span[] = [];
+  for (let index = 1; index < minutes.length; index += 1) {
+    const [fromMinute, toMinute] = [minutes[index - 1]!, minutes[index]!];
+    if (toMinute - fromMinute > limit) gaps.push({ fromMinute, toMinute });
+  }
+  return gaps;
+};
+
+/**
+ * Minutes each reading stands for: half-way to its neighbours, at the ends as
+ * far as on the inner side, nowhere more than half of `limit` to either side.
+ */
+export const timeWeights = (minutes: Float64Array, limit: number): Float64Array =>
+  minutes.map((minute, index) => {
+    const before = index > 0 ? (minute - minutes[index - 1]!) / 2 : Infinity;
+    const after = index + 1 < minutes.length ? (minutes[index + 1]! - minute) / 2 : Infinity;
+    const inner = Math.min(before, after, limit / 2);
+    return (
+      Math.min(before === Infinity ? inner : before, limit / 2) +
+      Math.min(after === Infinity ? inner : after, limit / 2)
+    );
+  });
