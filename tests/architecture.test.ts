@@ -90,6 +90,12 @@ const table: readonly Row[] = [
     why: "reads what a person types; knows quantities and nothing else",
   },
   {
+    rooms: ["nearest-name"],
+    may: [],
+    packages: [],
+    why: "did you mean: words only",
+  },
+  {
     rooms: ["stats"],
     may: [],
     packages: ["simple-statistics"],
@@ -121,7 +127,7 @@ const table: readonly Row[] = [
   },
   {
     rooms: ["culture"],
-    may: ["hold", "thermometer", "stats", "quantity", "problem", "shapes"],
+    may: ["hold", "thermometer", "stats", "quantity", "problem", "nearest-name", "shapes"],
     packages: ["simple-statistics"],
     why: "the decision; it must not depend on how a file looked or how a result is shown",
   },
@@ -147,7 +153,15 @@ const table: readonly Row[] = [
   },
   {
     rooms: ["kitchen"],
-    may: ["quantity", "quantity-text", "problem", "notice", "culture/catalogue", "shapes"],
+    may: [
+      "quantity",
+      "quantity-text",
+      "problem",
+      "notice",
+      "nearest-name",
+      "culture/catalogue",
+      "shapes",
+    ],
     packages: ["zod", "yaml"],
     why: "the text of kitchen.yaml to data and back; runs in a page as well, so it knows no files",
   },
@@ -230,6 +244,7 @@ const core: ReadonlySet<string> = new Set([
   "quantity-text",
   "problem",
   "notice",
+  "nearest-name",
   "stats",
   "readings",
   "thermometer",

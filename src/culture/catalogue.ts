@@ -1,3 +1,4 @@
+import { nearestName } from "../nearest-name.ts";
 import { celsius, hours } from "../quantity.ts";
 import { done, failed, type Outcome } from "../problem.ts";
 import type { Culture, FigureSource, GrowthLimits } from "./culture.ts";
@@ -198,26 +199,10 @@ export const findCulture = (id: string): Outcome<Culture> => {
   const wanted = id.trim().toLowerCase();
   const found = cultures.find((one) => one.id === wanted);
   if (found !== undefined) return done(found);
-  const nearest = cultures
-    .map((one) => ({ id: one.id, distance: editDistance(wanted, one.id) }))
-    .reduce((a, b) => (b.distance < a.distance ? b : a));
+  const ids = cultures.map((one) => one.id);
   return failed("culture-unknown", {
     culture: id,
-    suggestion: nearest.distance <= Math.max(2, wanted.length / 3) ? nearest.id : "",
-    known: cultures.map((one) => one.id).join(", "),
+    suggestion: nearestName(wanted, ids),
+    known: ids.join(", "),
   });
-};
-
-/** Fewest single-letter insertions, deletions and replacements from one word to the other (Levenshtein). */
-const editDistance = (a: string, b: string): number => {
-  let row = Array.from({ length: b.length + 1 }, (_, index) => index);
-  for (let i = 1; i <= a.length; i += 1) {
-    const next = [i];
-    for (let j = 1; j <= b.length; j += 1) {
-      const replaced = row[j - 1]! + Number(a[i - 1] !== b[j - 1]);
-      next.push(Math.min(replaced, row[j]! + 1, next[j - 1]! + 1));
-    }
-    row = next;
-  }
-  return row[b.length]!;
 };

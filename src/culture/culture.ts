@@ -7,7 +7,9 @@ export type FigureSource =
   /** what makers do, written down nowhere that was checked */
   | { readonly kind: "common practice" }
   /** remembered from the work named, not read again */
-  | { readonly kind: "from memory"; readonly work: string };
+  | { readonly kind: "from memory"; readonly work: string }
+  /** the person's own, written in their kitchen */
+  | { readonly kind: "own" };
 
 /** Temperatures between which a culture's organism grows, degC; null where not found. */
 export interface GrowthLimits {
