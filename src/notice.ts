@@ -23,6 +23,7 @@ export interface NoticeFacts {
   "coarse-resolution": { probe: string; resolution: number };
   "stuck-readings": { probe: string; minutes: number };
   "assumed-thermometer": { accuracy: number };
+  "probes-without-thermometer": { probes: string; accuracy: number };
 }
 
 export type NoticeCode = keyof NoticeFacts;
@@ -67,6 +68,8 @@ const sentences: { [Code in NoticeCode]: (facts: NoticeFacts[Code]) => string } 
     `"${probe}" steps by ${resolution} degC; finer swings than that cannot be seen.`,
   "stuck-readings": ({ probe, minutes }) =>
     `"${probe}" shows one and the same value for ${minutes} min; check that the logger was running.`,
+  "probes-without-thermometer": ({ probes, accuracy }) =>
+    `No thermometer is named for ${probes}, so it was assumed good to +-${accuracy} degC. Name one under "probes" of the test in kitchen.yaml.`,
   "assumed-thermometer": ({ accuracy }) =>
     `Nothing was said about the thermometer, so it was assumed good to +-${accuracy} degC. Say --thermometer-accuracy or --correction for a surer verdict.`,
 };

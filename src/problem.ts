@@ -25,6 +25,9 @@ export interface ProblemFacts {
   "units-mixed": { file: string; line: number; found: string };
   "columns-changed": { file: string; line: number; found: string };
   "probe-unknown": { probe: string; probes: string };
+  "listed-probe-missing": { file: string; probe: string; probes: string };
+  "clock-needed": { file: string };
+  "loggers-apart": { first: string; firstSpan: string; second: string; secondSpan: string };
   "column-unknown": { file: string; column: string; columns: string };
   "no-readings-left": { file: string; rowsRead: number; setAside: string };
   "option-invalid": { option: string; expected: string; found: string };
@@ -36,6 +39,22 @@ export interface ProblemFacts {
   "culture-unknown": { culture: string; suggestion: string; known: string };
   "report-unwritable": { file: string; why: string };
   "folder-in-use": { folder: string; found: string };
+  "folder-missing": { folder: string };
+  "kitchen-missing": { folder: string };
+  "kitchen-exists": { file: string };
+  "kitchen-in-the-way": { folder: string; found: string };
+  "kitchen-unreadable": { file: string; why: string };
+  "kitchen-too-large": { file: string; megabytes: number };
+  "kitchen-not-utf8": { file: string };
+  "kitchen-changed-meanwhile": { file: string };
+  "kitchen-locked": { folder: string; holder: string; since: string };
+  "file-unwritable": { file: string; why: string };
+  "path-leaves-folder": { path: string; why: string };
+  "raw-file-missing": { file: string };
+  "raw-file-changed": { file: string; expected: string; found: string };
+  "file-changed-meanwhile": { file: string };
+  "reading-unread": { line: number | null; expected: string; found: string; advice: string };
+  "reading-doubtful": { line: number | null; found: string; why: string; advice: string };
   usage: { expected: string; found: string; suggestion: string; command: string };
   internal: { what: string };
 }
@@ -97,6 +116,12 @@ const sentences: { [Code in ProblemCode]: (facts: ProblemFacts[Code]) => string 
     `Expected the columns of the first heading throughout, found a heading with others in ${file}, line ${line}: ${found}. Split the file there and give the parts one by one.`,
   "probe-unknown": ({ probe, probes }) =>
     `Expected a probe called "${probe}" for --probe, found ${probes}. Use one of those names.`,
+  "listed-probe-missing": ({ file, probe, probes }) =>
+    `Expected a probe called "${probe}" in ${file}, as kitchen.yaml lists it; found ${probes}. Write one of those names under "probes" of that file.`,
+  "clock-needed": ({ file }) =>
+    `Expected a clock time with each reading, found none in ${file}, which ran together with another logger. Say when its first reading was taken: "starts: 2026-01-31 21:30" under the file in kitchen.yaml, or --starts "2026-01-31 21:30".`,
+  "loggers-apart": ({ first, firstSpan, second, secondSpan }) =>
+    `Expected loggers that ran together, found a time between them by their clocks: ${first} ran from ${firstSpan}, ${second} from ${secondSpan}. If a clock was wrong, say when that file's first reading was taken ("starts: 2026-01-31 21:30" under the file in kitchen.yaml, or --starts); if they are two water tests, enter them as two.`,
   "column-unknown": ({ file, column, columns }) =>
     `Expected a column called "${column}" in ${file}, found ${columns}. Use one of those names.`,
   "no-readings-left": ({ file, rowsRead, setAside }) =>
@@ -118,6 +143,38 @@ const sentences: { [Code in ProblemCode]: (facts: ProblemFacts[Code]) => string 
     `The report could not be written to ${file} (${why}). Choose a folder that exists and that you may write to.`,
   "folder-in-use": ({ folder, found }) =>
     `Expected a new or empty folder, found other things in ${folder}: ${found}. Name another folder; nothing was changed.`,
+  "folder-missing": ({ folder }) =>
+    `Expected a kitchen folder at ${folder}, found nothing there. Check the name, or start one: holdband init ${folder}.`,
+  "kitchen-missing": ({ folder }) =>
+    `Expected kitchen.yaml in ${folder}, found none. Check the folder, or make it a kitchen folder: holdband init ${folder}.`,
+  "kitchen-exists": ({ file }) =>
+    `Expected a folder without a kitchen, found ${file}. It is left as it was; use it, or name another folder.`,
+  "kitchen-in-the-way": ({ folder, found }) =>
+    `Expected room for a kitchen folder at ${folder}, found in its place ${found}. Name another folder; nothing was changed.`,
+  "kitchen-unreadable": ({ file, why }) =>
+    `${file} could not be read (${why}). Check that it is an ordinary file that you may open.`,
+  "kitchen-too-large": ({ file, megabytes }) =>
+    `Expected a kitchen.yaml of at most 5 MB, found ${megabytes} MB in ${file}. Readings belong in readings/, not in this file; the version before stands beside it as kitchen.previous.yaml.`,
+  "kitchen-not-utf8": ({ file }) =>
+    `Expected text in UTF-8, found other bytes in ${file}. Open it in an editor and save it as UTF-8.`,
+  "kitchen-changed-meanwhile": ({ file }) =>
+    `${file} was changed by something else, perhaps an editor, while this was at work on it. Nothing was written and that change stands; give the command again.`,
+  "kitchen-locked": ({ folder, holder, since }) =>
+    `Expected ${folder} free to be written, found it held by ${holder} since ${since}. Let that command finish, then give this one again; nothing was changed.`,
+  "file-unwritable": ({ file, why }) =>
+    `${file} could not be written (${why}). What was there before is unharmed; see to that, then give the command again.`,
+  "path-leaves-folder": ({ path, why }) =>
+    `Expected a path inside the kitchen folder, with forward slashes, found ${path} (${why}). Write it like readings/night.csv, and keep the file itself in the folder.`,
+  "raw-file-missing": ({ file }) =>
+    `Expected the logger's file ${file}, which kitchen.yaml lists, found nothing there. Put it back from a copy, or take its water test out of kitchen.yaml.`,
+  "raw-file-changed": ({ file, expected, found }) =>
+    `Expected ${file} as it was when it was added (SHA-256 ${expected}...), found it changed (${found}...). Restore it from a copy, or add it as a new test.`,
+  "file-changed-meanwhile": ({ file }) =>
+    `${file} changed while it was being read. If the logger or its program still writes to it, wait until it is done, then give the command again.`,
+  "reading-unread": ({ line, expected, found, advice }) =>
+    `${line === null ? "" : `Line ${line}: `}Expected ${expected}, found ${found}. ${advice}`,
+  "reading-doubtful": ({ line, found, why, advice }) =>
+    `${line === null ? "" : `Line ${line}: `}${found} is ${why}.${advice === "" ? "" : ` ${advice}`}${line === null ? "" : ' If it is right, put "!" at the end of the line.'}`,
   usage: ({ expected, found, suggestion, command }) =>
     `Expected ${expected}, found ${found}.${suggestion === "" ? "" : ` Did you mean ${suggestion}?`} "${command} --help" shows an example.`,
   internal: ({ what }) =>

@@ -22,6 +22,7 @@ const samples: { readonly [Code in NoticeCode]: NoticeFacts[Code] } = {
   "coarse-resolution": { probe: "Jar", resolution: 0.5 },
   "stuck-readings": { probe: "Jar", minutes: 90 },
   "assumed-thermometer": { accuracy: 1 },
+  "probes-without-thermometer": { probes: '"Jar", "Bath"', accuracy: 1 },
 };
 
 const notices = Object.entries(samples).map(([code, facts]) => ({ code, facts }) as Notice);

@@ -1,9 +1,9 @@
 /**
  * One probe's readings, ready for analysis.
  *
- * `minutes` are counted from the first reading of the file, strictly
- * increasing, and may be unevenly spaced; `celsius` has the same length and
- * holds no NaN. Probes of one file share the same `minutes` array where none
+ * `minutes` are counted from the first reading of the file (of the earliest
+ * file, where several loggers ran together), strictly increasing, and may be
+ * unevenly spaced; `celsius` has the same length and holds no NaN. Probes of one file share the same `minutes` array where none
  * of them lacks a cell.
  */
 export interface Series {
