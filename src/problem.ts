@@ -55,6 +55,10 @@ export interface ProblemFacts {
   "file-changed-meanwhile": { file: string };
   "reading-unread": { line: number | null; expected: string; found: string; advice: string };
   "reading-doubtful": { line: number | null; found: string; why: string; advice: string };
+  "check-doubtful": { questions: string };
+  "file-known": { file: string; test: string };
+  "not-in-kitchen": { what: string; id: string; suggestion: string; known: string };
+  stopped: { what: string };
   usage: { expected: string; found: string; suggestion: string; command: string };
   internal: { what: string };
 }
@@ -175,6 +179,13 @@ const sentences: { [Code in ProblemCode]: (facts: ProblemFacts[Code]) => string 
     `${line === null ? "" : `Line ${line}: `}Expected ${expected}, found ${found}. ${advice}`,
   "reading-doubtful": ({ line, found, why, advice }) =>
     `${line === null ? "" : `Line ${line}: `}${found} is ${why}.${advice === "" ? "" : ` ${advice}`}${line === null ? "" : ' If it is right, put "!" at the end of the line.'}`,
+  "check-doubtful": ({ questions }) =>
+    `${questions} Nothing was stored. Look again; if the readings stand, say --confirm.`,
+  "file-known": ({ file, test }) =>
+    `Expected readings the kitchen does not have yet, found in ${file} the same as in its water test "${test}". Nothing was changed.`,
+  "not-in-kitchen": ({ what, id, suggestion, known }) =>
+    `There is no ${what} called "${id}" in this kitchen.${suggestion === "" ? "" : ` Did you mean "${suggestion}"?`} ${known === "" ? `There is none yet; "holdband ${what} --help" shows how to enter one.` : `Known: ${known}.`}`,
+  stopped: ({ what }) => `Stopped before ${what} was answered; nothing was stored.`,
   usage: ({ expected, found, suggestion, command }) =>
     `Expected ${expected}, found ${found}.${suggestion === "" ? "" : ` Did you mean ${suggestion}?`} "${command} --help" shows an example.`,
   internal: ({ what }) =>

@@ -71,6 +71,10 @@ const samples: { readonly [Code in ProblemCode]: ProblemFacts[Code] } = {
     found: "cb8379ac2098",
   },
   "file-changed-meanwhile": { file: "night.csv" },
+  "check-doubtful": { questions: "Melting ice read 6 degC." },
+  "file-known": { file: "night.csv", test: "cooker-38-jars" },
+  "not-in-kitchen": { what: "appliance", id: "bax", suggestion: "box", known: "box, bath" },
+  stopped: { what: "every question" },
   usage: {
     expected: "an option that exists",
     found: "--lwo",
