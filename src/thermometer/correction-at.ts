@@ -1,0 +1,49 @@
+import { celsiusDifference } from "../quantity.ts";
+import { studentTQuantile } from "../stats/student-t.ts";
+import { effectiveDegreesOfFreedom } from "../stats/effective-degrees-of-freedom.ts";
+import type { ThermometerStatement } from "./budget.ts";
+import { componentUncertainty } from "./component-uncertainty.ts";
+import type { Correction, CorrectionModel } from "./correction-model.ts";
+
+/**
+ * The correction to add to a `reading`, degC, with its standard uncertainty and
+ * effective degrees of freedom: the components are independent, so they add in
+ * quadrature (JCGM 100, 5.1.2 and G.4.1). The uncertainty is the thermometer's
+ * alone; display step and scatter of the reading itself come on top. Readings
+ * far from every check are allowed: the uncertainty says what that costs.
+ */
+export const correctionAt = (model: CorrectionModel, reading: number): Correction => {
+  const shares = model.components.map((component) => ({
+    standardUncertainty: componentUncertainty(component, model.centre, reading),
+    degreesOfFreedom: component.degreesOfFreedom,
+  }));
+  const standardUncertainty = Math.hypot(...shares.map((share) => share.standardUncertainty));
+  const degreesOfFreedom = effectiveDegreesOfFreedom(shares);
+  return {
+    reading,
+    correction: model.correction + model.slope * (reading - model.centre),
+    standardUncertainty,
+    degreesOfFreedom,
+    expanded: studentTQuantile(0.975, degreesOfFreedom) * standardUncertainty,
+  };
+};
+
+/** Readings, degC, with their corrections added, in a new array; NaN stays NaN. */
+export const applyCorrection = (model: CorrectionModel, celsius: Float64Array): Float64Array => {
+  const { centre, correction, slope } = model;
+  const corrected = new Float64Array(celsius.length);
+  for (let i = 0; i < celsius.length; i++)
+    corrected[i] = celsius[i]! + (correction + slope * (celsius[i]! - centre));
+  return corrected;
+};
+
+/** What is known of the thermometer at one reading, degC, for a verdict's uncertainty budget. */
+export const statementAt = (model: CorrectionModel, reading: number): ThermometerStatement => {
+  const { correction, standardUncertainty } = correctionAt(model, reading);
+  return {
+    correction: celsiusDifference(correction),
+    standardUncertainty: celsiusDifference(standardUncertainty),
+    from: model.from,
+    accuracy: model.accuracy,
+  };
+};
