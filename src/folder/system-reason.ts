@@ -5,6 +5,7 @@ const reasons: ReadonlyMap<string, string> = new Map([
   ["EROFS", "the disk is read-only"],
   ["ENOSPC", "the disk is full"],
   ["ENOENT", "the folder does not exist"],
+  ["EEXIST", "something else of that name is there"],
   ["ENOTDIR", "part of the path is not a folder"],
   ["EISDIR", "it is a folder"],
   ["ENAMETOOLONG", "the name is too long"],
