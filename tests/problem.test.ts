@@ -75,6 +75,18 @@ const samples: { readonly [Code in ProblemCode]: ProblemFacts[Code] } = {
   "file-known": { file: "night.csv", test: "cooker-38-jars" },
   "not-in-kitchen": { what: "appliance", id: "bax", suggestion: "box", known: "box, bath" },
   stopped: { what: "every question" },
+  "reading-unread": {
+    line: 3,
+    expected: "a temperature",
+    found: '"22:30"',
+    advice: "Write it like 22:30 41.2.",
+  },
+  "reading-doubtful": {
+    line: 3,
+    found: "412",
+    why: "outside -40..130 degC",
+    advice: "Did you mean 41.2?",
+  },
   usage: {
     expected: "an option that exists",
     found: "--lwo",

@@ -1,0 +1,84 @@
+/** Temperatures that look like slips, and what may have been meant. */
+import { celsiusToFahrenheit, fahrenheitToCelsius } from "../../quantity.ts";
+import type { TemperatureUnit } from "../../quantity.ts";
+import { celsiusOf } from "./typed-value.ts";
+
+/** What a test with water, ice and a room around them shows, degC. */
+const lowest = -40;
+const highest = 130;
+/** Water does not get this hot in the open, degC: a number without a letter may be degF. */
+const boiling = 101;
+/** A step from one reading to the next that is asked about, degC (common sense, no source). */
+const longestStep = 25;
+/** What was meant lies this close to the reading before, degC. */
+const near = 6;
+/** Without a reading before, what was meant lies in here, degC. */
+const likely = { low: 0, high: 100 };
+
+interface Candidate {
+  readonly text: string;
+  readonly celsius: number;
+}
+
+const plain = (value: number): string => String(Number(value.toFixed(4)));
+
+/** The other unit's letter left out, the point forgotten or misplaced, two digits changed over. */
+const candidates = (digits: string, unit: TemperatureUnit): readonly Candidate[] => {
+  const value = Number(digits);
+  const swapped = digits.replace(/^(-?)(\d)(\d)(?!\d)/u, "$1$3$2");
+  const slips = [value / 10, value / 100, value * 10, Number(swapped)];
+  const other = unit === "degC" ? "F" : "C";
+  const inOther = unit === "degC" ? fahrenheitToCelsius(value) : value;
+  return [
+    { text: `${digits}${other}`, celsius: inOther },
+    ...slips.map((slip) => ({ text: plain(slip), celsius: celsiusOf(plain(slip), unit) })),
+  ];
+};
+
+const suggestion = (digits: string, unit: TemperatureUnit, before: number | null): string => {
+  const distance = ({ celsius }: Candidate): number =>
+    before === null ? 0 : Math.abs(celsius - before);
+  const fit = candidates(digits, unit)
+    .filter((one) => one.celsius !== celsiusOf(digits, unit))
+    .filter(({ celsius }) => celsius > likely.low && celsius < likely.high)
+    .filter((one) => distance(one) < near)
+    .toSorted((a, b) => distance(a) - distance(b));
+  return fit[0] === undefined ? "" : `Did you mean ${fit[0].text}?`;
+};
+
+const differenceText = (difference: number, unit: TemperatureUnit): string =>
+  unit === "degF"
+    ? `${(Math.abs(difference) * 1.8).toFixed(0)} degF`
+    : `${Math.abs(difference).toFixed(0)} degC`;
+
+const beforeText = (celsius: number, unit: TemperatureUnit): string =>
+  plain(Number((unit === "degF" ? celsiusToFahrenheit(celsius) : celsius).toFixed(2)));
+
+const why = (
+  celsius: number,
+  unit: TemperatureUnit,
+  before: number | null,
+  hasLetter: boolean,
+): string | null => {
+  if (celsius < lowest || celsius > highest)
+    return `outside ${lowest}..${highest} degC, where water tests lie`;
+  if (celsius > boiling && unit === "degC" && !hasLetter)
+    return "hotter than boiling water in degC";
+  if (before === null || Math.abs(celsius - before) <= longestStep) return null;
+  return `${differenceText(celsius - before, unit)} from the reading before (${beforeText(before, unit)})`;
+};
+
+/**
+ * Why a value is worth asking about (outside -40..130 degC, over boiling
+ * water without a unit's letter, or more than 25 degC from the reading
+ * `before`, degC) and what may have been meant; null where it looks right.
+ */
+export const valueDoubt = (
+  digits: string,
+  unit: TemperatureUnit,
+  before: number | null,
+  hasLetter: boolean,
+): { readonly why: string; readonly advice: string } | null => {
+  const reason = why(celsiusOf(digits, unit), unit, before, hasLetter);
+  return reason === null ? null : { why: reason, advice: suggestion(digits, unit, before) };
+};
