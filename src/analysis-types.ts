@@ -6,6 +6,7 @@ import type { CelsiusDifference, TemperatureUnit } from "./quantity.ts";
 import type { ByteSource, ReadingOptions, ReadingsFile } from "./readings/readings-file.ts";
 import type { Series } from "./readings/series.ts";
 import type { ThermometerStatement } from "./thermometer/budget.ts";
+import type { CorrectionModel } from "./thermometer/correction-model.ts";
 
 export type { ThermometerStatement } from "./thermometer/budget.ts";
 
@@ -14,8 +15,14 @@ export interface ProbeAnalysis {
   /** Which of the analysis's files it comes from. */
   readonly fileIndex: number;
   readonly file: string;
+  /** Which water test within the analysis; loggers that ran together share one, else each file is its own. */
+  readonly test: number;
   /** Thermometer-corrected readings, for drawing. */
   readonly series: Series;
+  /** What is known of this probe's thermometer at its hold, or at its median reading where it has none. */
+  readonly thermometer: ThermometerStatement;
+  /** Id of the thermometer in the kitchen; null where it is the one said, or assumed, for all. */
+  readonly thermometerId: string | null;
   readonly phases: readonly Phase[];
   readonly night: ProbeNight;
   /** Standard uncertainty of the hold's mean: thermometer, resolution, mean and run to run together, degC. */
@@ -36,7 +43,9 @@ export interface AnalysedFile {
 /** How much one run of a set-up differs from the next, degC. */
 export interface RunToRun {
   readonly value: CelsiusDifference;
-  readonly from: "stated" | "assumed";
+  readonly from: "measured" | "stated" | "assumed";
+  /** How many tests repeated a set-up, where it was measured. */
+  readonly repeats?: number;
 }
 
 export interface Analysis {
@@ -44,6 +53,7 @@ export interface Analysis {
   readonly files: readonly AnalysedFile[];
   readonly probes: readonly ProbeAnalysis[];
   readonly notices: readonly Notice[];
+  /** Said or assumed for all probes that have none of their own. */
   readonly thermometer: ThermometerStatement;
   /** Range of room temperatures the batch may meet, degC, where it was said. */
   readonly room: { readonly low: number; readonly high: number } | null;
@@ -67,6 +77,25 @@ export interface AnalysisRequest {
   readonly confidence: number;
   readonly shownUnit: TemperatureUnit;
   readonly reading: ReadingOptions;
+  /** One per source, in their order, in place of `reading`; without it all are read alike. */
+  readonly files?: readonly FileRequest[];
+  /** The files are of loggers that ran together: one water test, aligned by their clocks. */
+  readonly together?: boolean;
+}
+
+/** What is said of one logger's file. */
+export interface FileRequest {
+  readonly reading: ReadingOptions;
+  /** By the probe's name or heading; probes not in it have the thermometer of the whole request. */
+  readonly thermometers: ReadonlyMap<string, ProbeThermometer>;
+  /** Wall clock of its first reading as if in UTC, ms since 1970; counts more than the file's own. */
+  readonly startsAt: number | null;
+}
+
+/** A known thermometer behind a probe. */
+export interface ProbeThermometer {
+  readonly id: string;
+  readonly model: CorrectionModel;
 }
 
 /** A file's bytes with their hash, which is asked for once the bytes have been read. */

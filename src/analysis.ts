@@ -9,84 +9,77 @@ import type {
   HashedSource,
   RunToRun,
 } from "./analysis-types.ts";
-import type { Requirement } from "./culture/verdict-types.ts";
-import { notice } from "./notice.ts";
-import { analyseFile } from "./probe-analysis.ts";
-import { done, failed, type Outcome } from "./problem.ts";
+import { assumedRunToRun } from "./culture/run-to-run.ts";
+import { notice, type Notice } from "./notice.ts";
+import { analyseProbes } from "./probe-analysis.ts";
+import { readProbes, type ReadProbe } from "./probe-night.ts";
+import { done, type Outcome } from "./problem.ts";
 import { celsiusDifference } from "./quantity.ts";
-import { meansProbe } from "./readings/columns/probe-names.ts";
-import { readReadings } from "./readings/read-readings.ts";
-import { highest } from "./stats/summary.ts";
-import type { ReadingsFile } from "./readings/readings-file.ts";
+import { readFiles } from "./read-files.ts";
 import { assumedAccuracy, assumedThermometer } from "./thermometer/budget.ts";
 
 export type * from "./analysis-types.ts";
-
-/**
- * Run-to-run standard uncertainty of a hold's mean when only one test is
- * known, degC: jar filled, lid seated and room met differently next time
- * (an assumption of this project).
- */
-const assumedRunToRun = 0.3;
 
 /** Reads every file, finds each probe's night and decides each requirement. */
 export const analyse = async (
   request: AnalysisRequest,
   sources: readonly HashedSource[],
 ): Promise<Outcome<Analysis>> => {
-  const thermometer = request.thermometer ?? assumedThermometer;
-  const runToRun: RunToRun =
-    request.runToRun === null
-      ? { value: celsiusDifference(assumedRunToRun), from: "assumed" }
-      : { value: celsiusDifference(request.runToRun), from: "stated" };
-  const files: AnalysedFile[] = [];
-  for (const source of sources) {
-    // One file after the other: two at once would only double the memory.
-    // oxlint-disable-next-line no-await-in-loop
-    const readings = await readReadings(source, request.reading);
-    if (!readings.ok) return readings;
-    const misread = wrongUnit(request.requirements, readings.value);
-    if (misread !== null) return misread;
-    files.push({ readings: readings.value, sha256: source.sha256() });
-  }
-  const stray = strayRole(request, files);
-  if (stray !== null) return stray;
-  const context = { request, thermometer, runToRun };
-  return done({
-    version: request.version,
-    files,
-    probes: files.flatMap((file, index) => analyseFile(file.readings, index, context)),
-    notices:
-      request.thermometer === null
-        ? [notice("assumed-thermometer", { accuracy: assumedAccuracy })]
-        : [],
-    thermometer,
-    room: request.room,
-    runToRun,
-    share: request.share,
-    confidence: request.confidence,
-    shownUnit: request.shownUnit,
-  });
+  const nights = await readNights(request, sources);
+  return nights.ok ? done(decideNights(request, nights.value)) : nights;
 };
 
-/** No culture is held this warm; a window up there was typed in degF without its letter. */
-const warmestWindow = 65;
+/** Files and nights of a request before anything is decided. */
+export interface Nights {
+  readonly files: readonly AnalysedFile[];
+  readonly probes: readonly ReadProbe[];
+}
 
-const wrongUnit = (requirements: readonly Requirement[], file: ReadingsFile) => {
-  const warmest = highest(file.probes.map((probe) => highest(probe.celsius)));
-  const wrong = requirements.find(({ low }) => low >= warmestWindow && warmest < low);
-  if (wrong === undefined) return null;
-  const readings = `in degC, highest ${warmest.toFixed(1)}`;
-  return failed("window-wrong-unit", { low: wrong.low, high: wrong.high, readings });
+/** The first half of `analyse`: everything that the requirements and other tests do not bear on. */
+export const readNights = async (
+  request: AnalysisRequest,
+  sources: readonly HashedSource[],
+): Promise<Outcome<Nights>> => {
+  const files = await readFiles(request, sources);
+  if (!files.ok) return files;
+  const probes = readProbes(request, files.value, request.thermometer ?? assumedThermometer);
+  return done({ files: files.value, probes });
 };
 
-/** A role said for a probe that no file has: a mistyped name must not pass for a role that was heeded. */
-const strayRole = ({ reading }: AnalysisRequest, files: readonly AnalysedFile[]) => {
-  const probes = files.flatMap((file) => file.readings.probes);
-  for (const said of reading.roles?.keys() ?? []) {
-    if (probes.some((probe) => meansProbe(said, probe))) continue;
-    const names = probes.map(({ name }) => `"${name}"`).join(", ");
-    return failed("probe-unknown", { probe: said, probes: names });
-  }
-  return null;
+/**
+ * The second half: decides each requirement.
+ *
+ * @param runToRun what repeats of a set-up have shown; without it, as the request says, else assumed
+ */
+export const decideNights = (
+  request: AnalysisRequest,
+  { files, probes }: Nights,
+  runToRun: RunToRun = runToRunOf(request),
+): Analysis => ({
+  version: request.version,
+  files,
+  probes: analyseProbes(probes, { request, runToRun }),
+  notices: thermometerNotices(request, probes),
+  thermometer: request.thermometer ?? assumedThermometer,
+  room: request.room,
+  runToRun,
+  share: request.share,
+  confidence: request.confidence,
+  shownUnit: request.shownUnit,
+});
+
+const runToRunOf = ({ runToRun }: AnalysisRequest): RunToRun =>
+  runToRun === null
+    ? { value: assumedRunToRun, from: "assumed" }
+    : { value: celsiusDifference(runToRun), from: "stated" };
+
+const thermometerNotices = (request: AnalysisRequest, probes: readonly ReadProbe[]): Notice[] => {
+  if (request.thermometer !== null) return [];
+  const accuracy = assumedAccuracy;
+  if (request.files === undefined) return [notice("assumed-thermometer", { accuracy })];
+  const without = probes.filter(
+    ({ thermometerId, series }) => thermometerId === null && series.role !== "room",
+  );
+  const names = without.map(({ series }) => `"${series.name}"`).join(", ");
+  return names === "" ? [] : [notice("probes-without-thermometer", { probes: names, accuracy })];
 };

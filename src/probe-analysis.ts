@@ -4,63 +4,52 @@ import type { VerdictEvidence } from "./culture/verdict-evidence.ts";
 import type { Verdict } from "./culture/verdict-types.ts";
 import { decide } from "./culture/verdict.ts";
 import type { Hold } from "./hold/hold.ts";
-import { readNight } from "./hold/night.ts";
-import type { ReadingsFile } from "./readings/readings-file.ts";
-import type { Series } from "./readings/series.ts";
+import type { ReadProbe } from "./probe-night.ts";
 import { normalQuantile } from "./stats/normal.ts";
-import type { ThermometerStatement } from "./thermometer/budget.ts";
 
-/** What was said, or assumed, for all probes. */
+/** What was asked of all probes, and what is known besides their readings. */
 export interface ProbeContext {
-  readonly request: AnalysisRequest;
-  readonly thermometer: ThermometerStatement;
+  readonly request: Pick<AnalysisRequest, "requirements" | "room" | "confidence">;
   readonly runToRun: RunToRun;
 }
 
-/** Finds the night of every probe of a file and decides each requirement on those in the food's place. */
-export const analyseFile = (
-  file: ReadingsFile,
-  fileIndex: number,
+/** Decides each requirement on the probes in the food's place; on those in the bath where a test has none. */
+export const analyseProbes = (
+  probes: readonly ReadProbe[],
   context: ProbeContext,
 ): readonly ProbeAnalysis[] => {
-  const hasFood = file.probes.some((probe) => probe.role === "food");
-  return file.probes.map((probe) => {
-    const decided = probe.role === "food" || (probe.role === "bath" && !hasFood);
-    return analyseProbe(probe, decided, { fileIndex, file: file.name }, context);
+  const withFood = new Set(probes.filter(isFood).map(({ test }) => test));
+  return probes.map((probe) => {
+    const standsIn = probe.series.role === "bath" && !withFood.has(probe.test);
+    return analyseProbe(probe, isFood(probe) || standsIn, context);
   });
 };
 
-const analyseProbe = (
-  probe: Series,
-  decided: boolean,
-  origin: { readonly fileIndex: number; readonly file: string },
-  { request, thermometer, runToRun }: ProbeContext,
-): ProbeAnalysis => {
-  const series = corrected(probe, thermometer.correction);
-  const night = readNight(series, { share: request.share });
-  const evidence: VerdictEvidence = {
-    night,
-    resolution: probe.resolution,
-    thermometer,
-    runToRun,
-    room: request.room,
-    confidence: request.confidence,
-  };
-  const verdicts = decided ? request.requirements.map((one) => decide(one, evidence)) : [];
+const isFood = ({ series }: ReadProbe): boolean => series.role === "food";
+
+/** What the verdict on one probe rests on. */
+export const evidenceOf = (
+  { night, series, thermometer }: Pick<ReadProbe, "night" | "series" | "thermometer">,
+  { request, runToRun }: ProbeContext,
+): VerdictEvidence => ({
+  night,
+  resolution: series.resolution,
+  thermometer,
+  runToRun,
+  room: request.room,
+  confidence: request.confidence,
+});
+
+const analyseProbe = (probe: ReadProbe, decided: boolean, context: ProbeContext): ProbeAnalysis => {
+  const evidence = evidenceOf(probe, context);
+  const verdicts = decided ? context.request.requirements.map((one) => decide(one, evidence)) : [];
   return {
-    ...origin,
-    series,
-    phases: night.phases,
-    night,
-    ...holdUncertainty(night.hold, evidence, verdicts),
+    ...probe,
+    phases: probe.night.phases,
+    ...holdUncertainty(probe.night.hold, evidence, verdicts),
     verdicts,
   };
 };
-
-const corrected = (probe: Series, correction: number): Series =>
-  correction === 0
-    ? probe
-    : { ...probe, celsius: probe.celsius.map((value) => value + correction) };
 
 const holdUncertainty = (
   hold: Hold | null,

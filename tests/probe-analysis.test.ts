@@ -1,10 +1,22 @@
 import { describe, expect, it } from "vitest";
-import { assumedRequest, fileOf } from "./probe-files.ts";
-import { analyseFile } from "../src/probe-analysis.ts";
+import { analyseProbes } from "../src/probe-analysis.ts";
+import { readProbes } from "../src/probe-night.ts";
+import { assumedThermometer } from "../src/thermometer/budget.ts";
+import { assumedRequest, filesOf, type ProbePlaces } from "./probe-files.ts";
 
-describe("analyseFile", () => {
-  const { request, context } = assumedRequest([12, 36]);
-  const [probe] = analyseFile(fileOf(), 0, context);
+const { request, context } = assumedRequest([12, 36]);
+const analysed = (together: boolean, ...files: ProbePlaces[]) =>
+  analyseProbes(
+    readProbes(
+      { ...request, together },
+      filesOf(...files),
+      request.thermometer ?? assumedThermometer,
+    ),
+    context,
+  );
+
+describe("analyseProbes", () => {
+  const [probe] = analysed(false, [["Jar", "food"]]);
 
   it("combines the components of the budget into the hold's uncertainty (JCGM 100, 5.1.2)", () => {
     const tested = probe!.uncertainty.filter(({ source }) => source !== "hours not tested");
@@ -22,5 +34,12 @@ describe("analyseFile", () => {
   it("shows the hours not tested of the longest requirement", () => {
     expect(probe!.verdicts).toHaveLength(request.requirements.length);
     expect(probe!.uncertainty).toEqual(probe!.verdicts[1]!.uncertainty);
+  });
+
+  it("decides on the bath only where its water test has no probe in the food's place", () => {
+    const counts = (together: boolean) =>
+      analysed(together, [["Jar", "food"]], [["Bath", "bath"]]).map((one) => one.verdicts.length);
+    expect(counts(false)).toEqual([2, 2]);
+    expect(counts(true)).toEqual([2, 0]);
   });
 });

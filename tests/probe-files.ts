@@ -1,8 +1,9 @@
 /** A constructed file of one probe, as reading it would give, and a request about it. */
-import type { AnalysisRequest } from "../src/analysis-types.ts";
+import type { AnalysedFile, AnalysisRequest } from "../src/analysis-types.ts";
 import type { ProbeContext } from "../src/probe-analysis.ts";
 import { celsiusDifference } from "../src/quantity.ts";
 import type { ReadingsFile } from "../src/readings/readings-file.ts";
+import type { ProbeRole } from "../src/readings/series.ts";
 import { specifiedThermometer } from "../src/thermometer/budget.ts";
 import { asked, nightSeries, swinging } from "./culture/nights.ts";
 
@@ -28,6 +29,23 @@ export const fileOf = (): ReadingsFile => {
   };
 };
 
+/** Names and places of the probes of one file. */
+export type ProbePlaces = readonly (readonly [name: string, role: ProbeRole])[];
+
+/** Such files with these probes, each in its place, all reading the same. */
+export const filesOf = (...files: readonly ProbePlaces[]): readonly AnalysedFile[] =>
+  files.map((probes, index) => {
+    const file = fileOf();
+    return {
+      sha256: String(index).repeat(64),
+      readings: {
+        ...file,
+        name: `night-${index + 1}.csv`,
+        probes: probes.map(([name, role]) => ({ ...file.probes[0]!, name, role })),
+      },
+    };
+  });
+
 /** The same window asked for each of these numbers of hours. */
 export const assumedRequest = (
   hours: readonly number[],
@@ -45,5 +63,5 @@ export const assumedRequest = (
     reading: {},
   };
   const runToRun = { value: celsiusDifference(0.3), from: "assumed" } as const;
-  return { request, context: { request, thermometer, runToRun } };
+  return { request, context: { request, runToRun } };
 };

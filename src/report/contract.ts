@@ -107,7 +107,7 @@ const verdictEntry = (verdict: Verdict, probe: ProbeAnalysis, analysis: Analysis
     reasonText(reason, {
       writing,
       role: probe.series.role,
-      thermometerAccuracy: analysis.thermometer.accuracy,
+      thermometerAccuracy: probe.thermometer.accuracy,
       confidence: analysis.confidence,
     }),
   ),
@@ -118,6 +118,8 @@ const probeEntry = (probe: ProbeAnalysis, analysis: Analysis) => ({
   file: probe.file,
   name: probe.series.name,
   role: probe.series.role,
+  test: probe.test,
+  thermometer: { id: probe.thermometerId, ...probe.thermometer },
   phases: probe.phases.map(phaseEntry),
   warmUp: probe.night.warmUp === null ? null : warmUpEntry(probe.night.warmUp),
   hold: probe.night.hold === null ? null : holdEntry(probe.night.hold, probe),

@@ -30,7 +30,7 @@ const reasonLines = (verdict: Verdict, probe: ProbeAnalysis, page: Page): string
   const context = {
     writing: page.writing,
     role: probe.series.role,
-    thermometerAccuracy: page.analysis.thermometer.accuracy,
+    thermometerAccuracy: probe.thermometer.accuracy,
     confidence: page.analysis.confidence,
   };
   return verdict.reasons.map((reason) =>

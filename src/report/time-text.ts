@@ -1,4 +1,5 @@
 /** Lengths of time and clock times as text. Clock times are written as the logger's clock read them. */
+import type { ReadingsFile } from "../readings/readings-file.ts";
 
 /** "7 h 40 min", "24 h", "40 min", "under a minute". */
 export const duration = (minutes: number, space: string): string => {
@@ -18,6 +19,13 @@ export const clockTime = (startWallClock: number | null, minute: number): string
     ? null
     : new Date(startWallClock + minute * millisecondsPerMinute).toISOString().slice(11, 16);
 
+/** When a file's first reading was taken, by its clock; null where that is not known. */
+export const firstReading = ({
+  startWallClock,
+  probes,
+}: Pick<ReadingsFile, "startWallClock" | "probes">): string | null =>
+  dateAndClock(startWallClock, Math.min(...probes.map(({ minutes }) => minutes[0] ?? 0)));
+
 /** "2026-03-14 22:05", or null. */
 export const dateAndClock = (startWallClock: number | null, minute: number): string | null =>
   startWallClock === null
@@ -26,3 +34,18 @@ export const dateAndClock = (startWallClock: number | null, minute: number): str
         .toISOString()
         .slice(0, 16)
         .replace("T", " ");
+
+/** "2026-03-14"; null where the file tells no date, or one without its year. */
+export const calendarDay = (startWallClock: number | null): string | null => {
+  const day = dateAndClock(startWallClock, 0)?.slice(0, 10);
+  // A clock without a date, or a date without a year, is counted from 1970 (readings-file.ts).
+  return day === undefined || day.startsWith("1970") ? null : day;
+};
+
+/** "begun 2026-03-14 21:37", "begun 21:37", or null. */
+export const begunText = (startWallClock: number | null): string | null => {
+  const clock = clockTime(startWallClock, 0);
+  if (clock === null) return null;
+  const day = calendarDay(startWallClock);
+  return day === null ? `begun ${clock}` : `begun ${day} ${clock}`;
+};

@@ -16,6 +16,7 @@ import {
 } from "../../src/quantity.ts";
 import type { ReadingsFile } from "../../src/readings/readings-file.ts";
 import type { ProbeRole, Series } from "../../src/readings/series.ts";
+import type { ThermometerStatement } from "../../src/thermometer/budget.ts";
 
 export const startWallClock = Date.UTC(2026, 2, 14, 21, 37);
 
@@ -197,6 +198,9 @@ export const probe = (parts: ProbeParts): ProbeAnalysis => {
   };
   return {
     fileIndex: parts.fileIndex ?? 0,
+    test: parts.fileIndex ?? 0,
+    thermometer: sampleThermometer,
+    thermometerId: null,
     file: parts.file ?? "night.csv",
     series,
     phases,
@@ -289,6 +293,13 @@ export const readingsFile = (
   };
 };
 
+const sampleThermometer: ThermometerStatement = {
+  correction: celsiusDifference(-0.3),
+  standardUncertainty: celsiusDifference(0.19),
+  from: "measured",
+  accuracy: null,
+};
+
 export const analysisOf = (
   probes: readonly ProbeAnalysis[],
   more: Partial<Analysis> = {},
@@ -303,14 +314,9 @@ export const analysisOf = (
       ),
       sha256: String(index + 1).repeat(64),
     })),
-    probes,
+    probes: probes.map((one) => ({ ...one, thermometer: more.thermometer ?? one.thermometer })),
     notices: [],
-    thermometer: {
-      correction: -0.3 as never,
-      standardUncertainty: 0.19 as never,
-      from: "measured",
-      accuracy: null,
-    },
+    thermometer: sampleThermometer,
     room: null,
     runToRun: { value: celsiusDifference(0.3), from: "assumed" },
     share: 0.95,

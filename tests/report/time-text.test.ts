@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { clockTime, dateAndClock, duration } from "../../src/report/time-text.ts";
+import { clockTime, dateAndClock, duration, firstReading } from "../../src/report/time-text.ts";
+import { fileOf } from "../probe-files.ts";
 
 describe("duration", () => {
   it.each([
@@ -25,5 +26,10 @@ describe("clock times", () => {
   it("are absent where the file has none", () => {
     expect(clockTime(null, 5)).toBeNull();
     expect(dateAndClock(null, 5)).toBeNull();
+  });
+  it("tell when a file began, later than minute 0 where another logger began first", () => {
+    const probes = [{ ...fileOf().probes[0]!, minutes: Float64Array.of(25, 26) }];
+    expect(firstReading({ startWallClock: start, probes })).toBe("2026-03-14 22:02");
+    expect(firstReading({ startWallClock: null, probes })).toBeNull();
   });
 });

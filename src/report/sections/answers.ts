@@ -20,7 +20,7 @@ interface Answer {
 const contextOf = ({ probe, analysis, writing }: Omit<Answer, "verdict">): ReasonContext => ({
   writing,
   role: probe.series.role,
-  thermometerAccuracy: analysis.thermometer.accuracy,
+  thermometerAccuracy: probe.thermometer.accuracy,
   confidence: analysis.confidence,
 });
 

@@ -18,14 +18,14 @@ export interface ProbePage {
 export const answersFor = (analysis: Analysis, probe: ProbeAnalysis): boolean =>
   probe.verdicts.length > 0 || analysis.probes.every(({ verdicts }) => verdicts.length === 0);
 
-/** The clock time of the first reading. */
+/** The clock time of minute 0. */
 export const startOf = ({ analysis, probe }: ProbePage): number | null =>
   analysis.files[probe.fileIndex]?.readings.startWallClock ?? null;
 
-/** Bath and room probes of the same file. */
+/** Bath and room probes of the same water test. */
 export const contextOf = ({ analysis, probe }: ProbePage): readonly Series[] =>
   analysis.probes
-    .filter((other) => other.fileIndex === probe.fileIndex && other !== probe)
+    .filter((other) => other.test === probe.test && other !== probe)
     .map(({ series }) => series)
     .filter(({ role }) => role !== "food");
 

@@ -4,7 +4,7 @@ import { markup, trustedMarkup } from "../markup.ts";
 import type { Markup } from "../markup.ts";
 import { grouped, percent } from "../number-format.ts";
 import { difference, temperatureRange, tolerance, uncertainty } from "../temperature-text.ts";
-import { dateAndClock, duration } from "../time-text.ts";
+import { duration, firstReading } from "../time-text.ts";
 import { requirementText } from "../wording/answers.ts";
 import { cultureName } from "../wording/cultures.ts";
 import { provenanceNames, timeFormatNames } from "../wording/names.ts";
@@ -21,7 +21,7 @@ const delimiterNames = {
 } as const;
 
 export const fileRows = ({ readings, sha256 }: AnalysedFile, writing: Writing) => {
-  const start = dateAndClock(readings.startWallClock, 0);
+  const start = firstReading(readings);
   return markup`<table class="pairs"><caption>${readings.name}</caption><tbody>
 <tr><th scope="row">SHA-256</th><td class="hash">${sha256}</td></tr>
 <tr><th scope="row">Rows</th><td>${grouped(readings.rowsRead)} read, ${grouped(readings.rowsUsed)} used</td></tr>
