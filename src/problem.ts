@@ -59,6 +59,14 @@ export interface ProblemFacts {
   "file-known": { file: string; test: string };
   "not-in-kitchen": { what: string; id: string; suggestion: string; known: string };
   stopped: { what: string };
+  "no-test-readable": { count: number; why: string };
+  "kitchen-invalid": { file: string; count: number; list: string };
+  "kitchen-change-refused": { file: string; list: string };
+  "kitchen-change-by-hand": { file: string; place: string };
+  "kitchen-in-use": { what: string; id: string; list: string };
+  "id-taken": { file: string; what: string; id: string };
+  "id-unknown": { file: string; what: string; id: string; suggestion: string; known: string };
+  "setting-invalid": { appliance: string; expected: string; found: string; suggestion: string };
   usage: { expected: string; found: string; suggestion: string; command: string };
   internal: { what: string };
 }
@@ -185,7 +193,23 @@ const sentences: { [Code in ProblemCode]: (facts: ProblemFacts[Code]) => string 
     `Expected readings the kitchen does not have yet, found in ${file} the same as in its water test "${test}". Nothing was changed.`,
   "not-in-kitchen": ({ what, id, suggestion, known }) =>
     `There is no ${what} called "${id}" in this kitchen.${suggestion === "" ? "" : ` Did you mean "${suggestion}"?`} ${known === "" ? `There is none yet; "holdband ${what} --help" shows how to enter one.` : `Known: ${known}.`}`,
+  "no-test-readable": ({ count, why }) =>
+    `Expected water tests to report on, found none of ${count} that could be read, so no report was written. ${why}`,
   stopped: ({ what }) => `Stopped before ${what} was answered; nothing was stored.`,
+  "kitchen-invalid": ({ file, count, list }) =>
+    `Expected a kitchen file, found ${count} ${count === 1 ? "mistake" : "mistakes"} in ${file}. Mend ${count === 1 ? "it" : "them"} in an editor:\n${list}`,
+  "kitchen-change-refused": ({ file, list }) =>
+    `The change would leave ${file} with mistakes, so it was not made:\n${list}`,
+  "kitchen-change-by-hand": ({ file, place }) =>
+    `Expected ${place} in ${file} to be written in lines of "key: value", found a form that cannot be changed safely from here. Nothing was changed; make the change in an editor.`,
+  "kitchen-in-use": ({ what, id, list }) =>
+    `Expected nothing that needs ${what} "${id}", found what is listed here. Change that first, or rename it everywhere; nothing was changed:\n${list}`,
+  "id-taken": ({ file, what, id }) =>
+    `Expected a new name for ${what}, found "${id}" already in ${file}. Choose another name, or say that the one there is to be changed.`,
+  "id-unknown": ({ file, what, id, suggestion, known }) =>
+    `Expected ${what} of ${file}, found "${id}".${suggestion === "" ? "" : ` Did you mean "${suggestion}"?`} ${known === "" ? "There is none yet." : `There are: ${known}.`}`,
+  "setting-invalid": ({ appliance, expected, found, suggestion }) =>
+    `Expected for ${appliance}: ${expected}; found ${found}.${suggestion === "" ? "" : ` Did you mean "${suggestion}"?`}`,
   usage: ({ expected, found, suggestion, command }) =>
     `Expected ${expected}, found ${found}.${suggestion === "" ? "" : ` Did you mean ${suggestion}?`} "${command} --help" shows an example.`,
   internal: ({ what }) =>

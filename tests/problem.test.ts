@@ -75,6 +75,7 @@ const samples: { readonly [Code in ProblemCode]: ProblemFacts[Code] } = {
   "file-known": { file: "night.csv", test: "cooker-38-jars" },
   "not-in-kitchen": { what: "appliance", id: "bax", suggestion: "box", known: "box, bath" },
   stopped: { what: "every question" },
+  "no-test-readable": { count: 2, why: "Both files are gone." },
   "reading-unread": {
     line: 3,
     expected: "a temperature",
@@ -86,6 +87,31 @@ const samples: { readonly [Code in ProblemCode]: ProblemFacts[Code] } = {
     found: "412",
     why: "outside -40..130 degC",
     advice: "Did you mean 41.2?",
+  },
+  "kitchen-invalid": {
+    file: "kitchen.yaml",
+    count: 1,
+    list: "- Line 3, room: expected two temperatures, the lower first, found nothing.",
+  },
+  "kitchen-change-refused": {
+    file: "kitchen.yaml",
+    list: "- In tests > a > setting: expected a mark, found nothing.",
+  },
+  "kitchen-change-by-hand": { file: "kitchen.yaml", place: "tests" },
+  "kitchen-in-use": { what: "the appliance", id: "box", list: "- Line 9, tests > a." },
+  "id-taken": { file: "kitchen.yaml", what: "an appliance", id: "box" },
+  "id-unknown": {
+    file: "kitchen.yaml",
+    what: "a thermometer",
+    id: "pan",
+    suggestion: "pen",
+    known: "pen, stick",
+  },
+  "setting-invalid": {
+    appliance: "Warming box",
+    expected: "one of its marks (low, high)",
+    found: '"hgh"',
+    suggestion: "high",
   },
   usage: {
     expected: "an option that exists",
