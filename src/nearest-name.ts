@@ -17,9 +17,11 @@ export const editDistance = (a: string, b: string): number => {
 /** Longer words are not compared: nobody mistypes one, and the time grows with both lengths. */
 const longest = 100;
 
-/** Slips one forgives: one in a short word, a third of the letters in a long one. */
-const slipsAllowed = (letters: number): number =>
-  letters <= 3 ? 1 : Math.max(2, Math.floor(letters / 3));
+/** Slips one forgives: none in a number or a letter, one in a short word, a third of a long one. */
+const slipsAllowed = (word: string): number => {
+  if (word.length < 2 || /^[\d.,+-]+$/.test(word)) return 0;
+  return word.length <= 3 ? 1 : Math.max(2, Math.floor(word.length / 3));
+};
 
 /**
  * The nearest of `names` to what was typed, capitals aside; "" where none is
@@ -30,7 +32,7 @@ export const nearestName = (typed: string, names: Iterable<string>): string => {
   const wanted = typed.trim().toLowerCase();
   if (wanted === "" || wanted.length > longest) return "";
   let nearest = "";
-  let fewest = slipsAllowed(wanted.length) + 1;
+  let fewest = slipsAllowed(wanted) + 1;
   for (const name of names) {
     if (Math.abs(name.length - wanted.length) >= fewest) continue;
     const slips = editDistance(wanted, name.toLowerCase());

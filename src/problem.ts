@@ -209,7 +209,7 @@ const sentences: { [Code in ProblemCode]: (facts: ProblemFacts[Code]) => string 
   "id-unknown": ({ file, what, id, suggestion, known }) =>
     `Expected ${what} of ${file}, found "${id}".${suggestion === "" ? "" : ` Did you mean "${suggestion}"?`} ${known === "" ? "There is none yet." : `There are: ${known}.`}`,
   "setting-invalid": ({ appliance, expected, found, suggestion }) =>
-    `Expected for ${appliance}: ${expected}; found ${found}.${suggestion === "" ? "" : ` Did you mean "${suggestion}"?`}`,
+    `Found ${found} as a setting.${suggestion === "" ? "" : ` Did you mean "${suggestion}"?`} Expected for ${appliance}: ${expected}.`,
   usage: ({ expected, found, suggestion, command }) =>
     `Expected ${expected}, found ${found}.${suggestion === "" ? "" : ` Did you mean ${suggestion}?`} "${command} --help" shows an example.`,
   internal: ({ what }) =>

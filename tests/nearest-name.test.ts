@@ -27,7 +27,7 @@ describe("editDistance", () => {
 
 // Constructed names.
 describe("nearestName", () => {
-  const names = ["thermometers", "appliances", "pen", "box", "Jar"];
+  const names = ["thermometers", "appliances", "pen", "box", "Jar", "30"];
 
   it.each([
     ["thermometer", "thermometers"],
@@ -36,6 +36,7 @@ describe("nearestName", () => {
     ["jar", "Jar"],
     ["pan", "pen"],
     ["xyz", ""],
+    ["35", ""],
     ["", ""],
     ["z".repeat(50_000), ""],
   ])("for %.20s offers %s", (typed, offered) => {

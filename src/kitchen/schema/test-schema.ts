@@ -1,0 +1,36 @@
+/** Water tests and batches as written; their settings stay texts until the appliance is known. */
+import { fileSchema } from "./file-schema.ts";
+import { complain, group, listOf, optional, required } from "./leaf.ts";
+import { dateWanted, idWanted, nameWanted, noteWanted, rangeWanted } from "./wanted.ts";
+import { readName, readNote } from "./written-names.ts";
+import { readDate, readRange } from "./written-values.ts";
+
+const idOf = (what: string, example: string) =>
+  required({ ...idWanted, expected: what, example }, readName);
+
+const setUp = {
+  appliance: idOf("an appliance's name", "appliance: warm-cooker"),
+  setting: optional({ expected: "what it was set to", example: "setting: 38" }, readName),
+  container: idOf("a container's name", "container: jars-in-water"),
+};
+
+export const testSchema = group({
+  ...setUp,
+  fill: optional({ ...nameWanted, expected: "how much was in it", example: "fill: 3 L" }, readNote),
+  room: optional(rangeWanted, readRange),
+  notes: optional(noteWanted, readNote),
+  files: listOf(fileSchema),
+}).superRefine((test, context) => {
+  if (test.files.length > 0) return;
+  complain(context, ["files"], {
+    expected: "at least one logger's file",
+    example: "- file: readings/night.csv",
+  });
+});
+
+export const batchSchema = group({
+  date: required(dateWanted, readDate),
+  culture: idOf("a culture's name", "culture: reuteri"),
+  ...setUp,
+  notes: optional(noteWanted, readNote),
+});
