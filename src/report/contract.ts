@@ -11,14 +11,16 @@ import { noticeText } from "../notice.ts";
 import type { Notice } from "../notice.ts";
 import { plainWriting } from "./writing.ts";
 import { reasonText } from "./wording/reasons.ts";
+import type { ReasonContext } from "./wording/reasons.ts";
 
 export const contractVersion = 1;
 
-const writing = plainWriting("degC");
+/** Sentences too are in degC first, whatever unit is shown. */
+export const writing = plainWriting("degC");
 
-const noticeEntry = (item: Notice) => ({ code: item.code, text: noticeText(item) });
+export const noticeEntry = (item: Notice) => ({ code: item.code, text: noticeText(item) });
 
-const fileEntry = ({ readings, sha256 }: AnalysedFile) => ({
+export const fileEntry = ({ readings, sha256 }: AnalysedFile) => ({
   name: readings.name,
   sha256,
   rowsRead: readings.rowsRead,
@@ -90,7 +92,7 @@ const componentEntry = ({ source, standardUncertainty, from }: UncertaintyCompon
   from,
 });
 
-const verdictEntry = (verdict: Verdict, probe: ProbeAnalysis, analysis: Analysis) => ({
+export const verdictEntry = (verdict: Verdict, context: ReasonContext) => ({
   culture: verdict.requirement.culture,
   name: verdict.requirement.name,
   low: verdict.requirement.low,
@@ -103,18 +105,18 @@ const verdictEntry = (verdict: Verdict, probe: ProbeAnalysis, analysis: Analysis
   ceilingRisk: verdict.ceilingRisk,
   dwell: verdict.dwell === null ? null : { ...verdict.dwell },
   uncertainty: verdict.uncertainty.map(componentEntry),
-  reasons: verdict.reasons.map((reason) =>
-    reasonText(reason, {
-      writing,
-      role: probe.series.role,
-      thermometerAccuracy: probe.thermometer.accuracy,
-      confidence: analysis.confidence,
-    }),
-  ),
+  reasons: verdict.reasons.map((reason) => reasonText(reason, context)),
   reasonCodes: verdict.reasons.map(({ code }) => code),
 });
 
-const probeEntry = (probe: ProbeAnalysis, analysis: Analysis) => ({
+const contextOf = (probe: ProbeAnalysis, { confidence }: Analysis): ReasonContext => ({
+  writing,
+  role: probe.series.role,
+  thermometerAccuracy: probe.thermometer.accuracy,
+  confidence,
+});
+
+export const probeEntry = (probe: ProbeAnalysis, analysis: Analysis) => ({
   file: probe.file,
   name: probe.series.name,
   role: probe.series.role,
@@ -125,7 +127,7 @@ const probeEntry = (probe: ProbeAnalysis, analysis: Analysis) => ({
   hold: probe.night.hold === null ? null : holdEntry(probe.night.hold, probe),
   peak: probe.night.peak,
   uncertainty: probe.uncertainty.map(componentEntry),
-  verdicts: probe.verdicts.map((verdict) => verdictEntry(verdict, probe, analysis)),
+  verdicts: probe.verdicts.map((verdict) => verdictEntry(verdict, contextOf(probe, analysis))),
 });
 
 /** The Analysis as contract version 1; plain data, ready for JSON.stringify. */
@@ -146,7 +148,7 @@ export const toContract = (analysis: Analysis) =>
 export type Contract = ReturnType<typeof toContract>;
 
 /** Every number in a plain structure at six decimals; what is not finite has no JSON and becomes null. */
-const rounded = <Plain>(plain: Plain): Plain => {
+export const rounded = <Plain>(plain: Plain): Plain => {
   if (typeof plain === "number") return roundedNumber(plain) as Plain;
   if (Array.isArray(plain)) return plain.map((item: unknown) => rounded(item)) as Plain;
   if (plain === null || typeof plain !== "object") return plain;

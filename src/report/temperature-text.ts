@@ -69,6 +69,22 @@ export const temperatureWithUncertainty = (
     return `${pair.value} ${plusMinus(writing)} ${pair.uncertainty}`;
   });
 
+/** A difference with its doubt, rounded together: "0.83 ± 0.31 °C (1.5 ± 0.6 °F)". */
+export const differenceWithUncertainty = (writing: Writing, value: number, doubt: number): string =>
+  both(writing, (unit) => pairText(writing, value, doubt, unit));
+
+/** The same with its sign, as what is to be added: "+0.83 ± 0.31 °C (+1.5 ± 0.6 °F)". */
+export const correctionWithUncertainty = (writing: Writing, value: number, doubt: number): string =>
+  both(writing, (unit) => {
+    const text = pairText(writing, value, doubt, unit);
+    return value > 0 && Number.parseFloat(text) !== 0 ? `+${text}` : text;
+  });
+
+const pairText = (writing: Writing, value: number, doubt: number, unit: TemperatureUnit) => {
+  const pair = roundTogether(shownDifference(value, unit), shownDifference(doubt, unit));
+  return `${pair.value} ${plusMinus(writing)} ${pair.uncertainty}`;
+};
+
 /** A rate: "+0.02 °C (+0.04 °F) an hour". */
 export const perHour = (writing: Writing, value: number): string =>
   `${both(writing, (unit) => signedFixed(shownDifference(value, unit)))} an hour`;

@@ -2,7 +2,7 @@
 import type { ProbeAnalysis } from "../analysis.ts";
 import type { Verdict } from "../culture/verdict-types.ts";
 import { chanceOf, coloured, mark, safe } from "./terminal-page.ts";
-import type { Page } from "./terminal-page.ts";
+import type { Page, VerdictScreen } from "./terminal-page.ts";
 import { probeName } from "./wording/answers.ts";
 import { shortCultureName } from "./wording/cultures.ts";
 import { gist } from "./wording/gist.ts";
@@ -13,13 +13,17 @@ interface Columns {
   readonly chances: number;
 }
 
-const columnsOf = (verdicts: readonly Verdict[], page: Page): Columns => {
+export const columnsOf = (verdicts: readonly Verdict[], page: VerdictScreen): Columns => {
   const longest = (text: (verdict: Verdict) => string): number =>
     verdicts.reduce((most, verdict) => Math.max(most, text(verdict).length), 0);
   return { marks: longest(mark), chances: longest((verdict) => chanceOf(verdict, page)) };
 };
 
-const verdictLine = (verdict: Verdict, { marks, chances }: Columns, page: Page): string[] => {
+export const verdictLine = (
+  verdict: Verdict,
+  { marks, chances }: Columns,
+  page: VerdictScreen,
+): string[] => {
   const word = mark(verdict);
   const name = shortCultureName(verdict.requirement);
   const what = gist(verdict, page.writing);

@@ -34,7 +34,7 @@ export const labelWidth = 10;
 export const safe = (text: string, { ascii }: TerminalOptions): string =>
   ascii ? asciiText(text) : cleanText(text);
 
-export const labelled = (label: string, text: string, page: Page): string[] =>
+export const labelled = (label: string, text: string, page: TerminalOptions): string[] =>
   wrapText(
     safe(text, page),
     page.width,
@@ -44,8 +44,14 @@ export const labelled = (label: string, text: string, page: Page): string[] =>
 
 export const mark = (verdict: Verdict): string => verdictNames[verdict.verdict].toUpperCase();
 
-export const coloured = (word: string, verdict: Verdict, { colour }: Page): string =>
+export const coloured = (word: string, verdict: Verdict, { colour }: TerminalOptions): string =>
   colour ? `${colours[verdict.verdict]}${word}${plain}` : word;
 
-export const chanceOf = (verdict: Verdict, { analysis, writing }: Page): string =>
+/** What a verdict's line needs, of one test or of a kitchen. */
+export type VerdictScreen = TerminalOptions & {
+  readonly writing: Writing;
+  readonly analysis: { readonly confidence: number };
+};
+
+export const chanceOf = (verdict: Verdict, { analysis, writing }: VerdictScreen): string =>
   probabilityText(verdict.probability, analysis.confidence, writing.space);

@@ -1,0 +1,88 @@
+/**
+ * A kitchen's analysis as one HTML file, made like that of a single check: no
+ * script, no network. The answers first, then what they rest on.
+ */
+import type { KitchenAnalysis } from "../kitchen-analysis-types.ts";
+import { htmlPage, shownDate } from "./html-page.ts";
+import type { HtmlOptions } from "./html-page.ts";
+import { appliancesOf, counted, isWholeKitchen, readTests } from "./kitchen-page.ts";
+import type { KitchenPage } from "./kitchen-page.ts";
+import { markup } from "./markup.ts";
+import type { Markup } from "./markup.ts";
+import { cautionsSection } from "./sections/cautions.ts";
+import { kitchenAnswers } from "./sections/kitchen-answers.ts";
+import { kitchenContainers } from "./sections/kitchen-containers.ts";
+import { kitchenContents } from "./sections/kitchen-contents.ts";
+import { kitchenData } from "./sections/kitchen-data.ts";
+import { kitchenDoubt } from "./sections/kitchen-doubt.ts";
+import { kitchenLead, unreadNote } from "./sections/kitchen-lead.ts";
+import { kitchenMatrix } from "./sections/kitchen-matrix.ts";
+import { kitchenMethod } from "./sections/kitchen-method.ts";
+import { kitchenProvenance } from "./sections/kitchen-provenance.ts";
+import { kitchenRepeats } from "./sections/kitchen-repeats.ts";
+import { kitchenTest } from "./sections/kitchen-test.ts";
+import { kitchenThermometers } from "./sections/kitchen-thermometers.ts";
+import { calendarDay } from "./time-text.ts";
+import { markupWriting } from "./writing.ts";
+
+const daysText = ({ tests }: KitchenAnalysis): string => {
+  const days = tests
+    .map(({ startedAt }) => calendarDay(startedAt))
+    .filter((day) => day !== null)
+    .toSorted();
+  const [first] = days;
+  const last = days.at(-1);
+  if (first === undefined || last === undefined) return "";
+  return first === last ? ` of ${first}` : ` from ${first} to ${last}`;
+};
+
+/** "Report on the kitchen: 4 appliances, 7 water tests from ... to ..., 3 cultures." */
+const byline = (analysis: KitchenAnalysis, { renderedOn }: HtmlOptions): Markup => {
+  const { kitchen, tests, requirements, version } = analysis;
+  const appliances = appliancesOf(analysis);
+  const what = isWholeKitchen(analysis)
+    ? `The whole kitchen: ${counted(appliances.length, "appliance")}`
+    : `Only ${appliances.map(({ name }) => name).join(", ") || "an appliance without tests"}, of ${counted(kitchen.appliances.length, "appliance")} in the kitchen`;
+  const rest = `${counted(tests.length, "water test")}${daysText(analysis)}, ${counted(requirements.length, "culture")}`;
+  return markup`<p class="byline small">${what}; ${rest}. Report made ${shownDate(renderedOn)} by holdband ${version}.</p>`;
+};
+
+/** Parts after the tests, in the page's order. */
+const laterParts = (page: KitchenPage) => [
+  { id: "containers", name: "Food and its bath", content: kitchenContainers(page) },
+  { id: "thermometers", name: "Thermometers", content: kitchenThermometers(page) },
+  { id: "repeats", name: "One run and the next", content: kitchenRepeats(page) },
+  { id: "doubt", name: "Where the doubt comes from", content: kitchenDoubt(page) },
+  { id: "data", name: "The readings", content: kitchenData(page) },
+  { id: "cautions", name: "Before you culture", content: cautionsSection() },
+  { id: "method", name: "How this was worked out", content: kitchenMethod(page) },
+  { id: "provenance", name: "What this report was made from", content: kitchenProvenance(page) },
+];
+
+const mainPart = async (page: KitchenPage): Promise<Markup> => {
+  const answers = kitchenAnswers(page);
+  const why = { id: "why", name: "Why, and what to do", content: answers };
+  const later = laterParts(page);
+  const tests = await Promise.all(readTests(page.analysis).map((test) => kitchenTest(page, test)));
+  return markup`${kitchenLead(page)}
+${unreadNote(page)}
+${kitchenMatrix(page)}
+${kitchenContents(page, [why], later)}
+${answers}
+${tests}
+${later.map(({ content }) => content)}`;
+};
+
+export const toKitchenHtml = async (
+  analysis: KitchenAnalysis,
+  options: HtmlOptions,
+): Promise<string> => {
+  const page = { analysis, writing: markupWriting(analysis.kitchen.shownUnit) };
+  const appliances = appliancesOf(analysis);
+  return htmlPage({
+    title: `Water tests: ${appliances.map(({ name }) => name).join(", ") || "the kitchen"}`,
+    heading: "Which set-up holds which culture",
+    byline: byline(analysis, options),
+    main: await mainPart(page),
+  });
+};

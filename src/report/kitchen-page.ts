@@ -1,0 +1,83 @@
+/** What the parts of a kitchen's report share: which tests and set-ups belong together, and their places on the page. */
+import type { Analysis } from "../analysis.ts";
+import type { ProbeAnalysis } from "../analysis-types.ts";
+import type { KitchenAnalysis, SetUpAnalysis, TestAnalysis } from "../kitchen-analysis-types.ts";
+import type { Appliance } from "../kitchen/kitchen.ts";
+import type { ReasonContext } from "./wording/reasons.ts";
+import type { Writing } from "./writing.ts";
+
+export interface KitchenPage {
+  readonly analysis: KitchenAnalysis;
+  readonly writing: Writing;
+}
+
+export type ReadTest = TestAnalysis & { readonly analysis: Analysis };
+export type UnreadTest = Exclude<TestAnalysis, { readonly problem: null }>;
+
+const wasRead = (test: TestAnalysis): test is ReadTest => test.analysis !== null;
+
+export const readTests = ({ tests }: KitchenAnalysis): readonly ReadTest[] => tests.filter(wasRead);
+
+export const unreadTests = ({ tests }: KitchenAnalysis): readonly UnreadTest[] =>
+  tests.filter((test): test is UnreadTest => test.problem !== null);
+
+/** Set-ups of one appliance, in the analysis's order. */
+export const setUpsOf = (
+  { setUps }: KitchenAnalysis,
+  { id }: Pick<Appliance, "id">,
+): readonly SetUpAnalysis[] => setUps.filter(({ setUp }) => setUp.appliance === id);
+
+/** The report is of the whole kitchen, unless tests of it are missing here. */
+export const isWholeKitchen = ({ kitchen, tests }: KitchenAnalysis): boolean => {
+  const here = new Set(tests.map(({ test }) => test.id));
+  return kitchen.tests.every(({ id }) => here.has(id));
+};
+
+/** Appliances this report is about, in the kitchen's order, untested ones too. */
+export const appliancesOf = (analysis: KitchenAnalysis): readonly Appliance[] => {
+  const { appliances } = analysis.kitchen;
+  if (isWholeKitchen(analysis)) return appliances;
+  return appliances.filter(({ id }) => analysis.tests.some(({ test }) => test.appliance === id));
+};
+
+/** The tests a set-up rests on, oldest first. */
+export const testsBehind = (
+  analysis: KitchenAnalysis,
+  { testIds }: SetUpAnalysis,
+): readonly ReadTest[] => readTests(analysis).filter(({ test }) => testIds.includes(test.id));
+
+export const setUpId = ({ setUps }: KitchenAnalysis, setUp: SetUpAnalysis): string =>
+  `set-up-${setUps.indexOf(setUp) + 1}`;
+
+export const testId = ({ tests }: KitchenAnalysis, test: TestAnalysis): string =>
+  `test-${tests.indexOf(test) + 1}`;
+
+/** Of one test, the probe that a set-up's answers are about. */
+export const shownProbeOf = (test: ReadTest, { probe }: SetUpAnalysis): ProbeAnalysis | null => {
+  const { probes } = test.analysis;
+  const judged = probes.filter(({ verdicts }) => verdicts.length > 0);
+  const same = (judged.length > 0 ? judged : probes).filter(
+    ({ series }) => series.role === (probe?.series.role ?? "food"),
+  );
+  return same.find(({ series }) => series.name === probe?.series.name) ?? same[0] ?? null;
+};
+
+/** The probe a set-up's reasons speak of: of its newest test. */
+const shownProbe = (analysis: KitchenAnalysis, setUp: SetUpAnalysis): ProbeAnalysis | null => {
+  const newest = testsBehind(analysis, setUp).at(-1);
+  return newest === undefined ? null : shownProbeOf(newest, setUp);
+};
+
+export const reasonContext = (
+  { analysis, writing }: KitchenPage,
+  setUp: SetUpAnalysis,
+): ReasonContext => ({
+  writing,
+  role: setUp.probe?.series.role ?? "food",
+  thermometerAccuracy: shownProbe(analysis, setUp)?.thermometer.accuracy ?? null,
+  confidence: analysis.confidence,
+});
+
+/** "1 test", "3 tests". */
+export const counted = (count: number, what: string): string =>
+  `${count} ${what}${count === 1 ? "" : "s"}`;

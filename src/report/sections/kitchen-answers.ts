@@ -1,0 +1,41 @@
+/** Why each set-up holds or misses what it does, and what to do: a card for each culture. */
+import type { SetUpAnalysis } from "../../kitchen-analysis-types.ts";
+import { reasonContext, setUpId, testId, testsBehind } from "../kitchen-page.ts";
+import type { KitchenPage } from "../kitchen-page.ts";
+import { markup } from "../markup.ts";
+import type { Markup } from "../markup.ts";
+import { calendarDay } from "../time-text.ts";
+import { roleNames } from "../wording/names.ts";
+import { fullSetUpText } from "../wording/set-ups.ts";
+import { answerCard } from "./answer-card.ts";
+import { separated } from "./verdict-clauses.ts";
+
+/** What the answers rest on: the tests, and in which place was measured. */
+const restsOn = ({ analysis }: KitchenPage, setUp: SetUpAnalysis): Markup => {
+  const tests = testsBehind(analysis, setUp).map((test) => {
+    const day = calendarDay(test.startedAt);
+    return markup`<a href="#${testId(analysis, test)}">${day ?? test.test.id}</a>`;
+  });
+  const role = setUp.probe === null ? null : roleNames[setUp.probe.series.role];
+  const several = setUp.testIds.length > 1 ? "Tests of " : "Test of ";
+  return markup`<p class="where small">${tests.length === 0 ? null : markup`${several}${separated(tests, ", ")}`}${role === null ? null : `, measured ${role}`}</p>`;
+};
+
+const block = (page: KitchenPage, setUp: SetUpAnalysis): Markup => {
+  const context = reasonContext(page, setUp);
+  return markup`
+<h3 id="${setUpId(page.analysis, setUp)}">${fullSetUpText(page.analysis.kitchen, setUp.setUp, page.writing)}</h3>
+${restsOn(page, setUp)}
+<div class="cards">${setUp.verdicts.map((verdict) => answerCard(verdict, context))}
+</div>`;
+};
+
+export const kitchenAnswers = (page: KitchenPage): Markup | null => {
+  const setUps = page.analysis.setUps.filter(({ verdicts }) => verdicts.length > 0);
+  if (setUps.length === 0) return null;
+  return markup`
+<section aria-labelledby="why">
+<h2 id="why">Why, and what to do</h2>
+${setUps.map((setUp) => block(page, setUp))}
+</section>`;
+};

@@ -1,0 +1,54 @@
+/** A kitchen's answers at a glance: a sentence for each set-up, by appliance. */
+import type { SetUpAnalysis } from "../../kitchen-analysis-types.ts";
+import type { Appliance } from "../../kitchen/kitchen.ts";
+import { problemText } from "../../problem.ts";
+import { appliancesOf, counted, setUpsOf, unreadTests } from "../kitchen-page.ts";
+import type { KitchenPage } from "../kitchen-page.ts";
+import { markup } from "../markup.ts";
+import type { Markup } from "../markup.ts";
+import { fullSetUpText, setUpText } from "../wording/set-ups.ts";
+import { withSigns } from "../writing.ts";
+import { clauses, separated } from "./verdict-clauses.ts";
+
+const finding = ({ analysis, writing }: KitchenPage, { verdicts }: SetUpAnalysis): Markup =>
+  verdicts.length === 0
+    ? markup`tested, but no culture is kept to ask about`
+    : markup`${separated(clauses(verdicts, analysis.confidence, writing), "; ")}`;
+
+const sentence = (page: KitchenPage, setUp: SetUpAnalysis): Markup =>
+  markup`<span class="who">${setUpText(page.analysis.kitchen, setUp.setUp, page.writing)}:</span> ${finding(page, setUp)}.`;
+
+/** Why nothing can be said of an appliance. */
+const silence = ({ analysis }: KitchenPage, { id }: Appliance): string => {
+  const unread = unreadTests(analysis).filter(({ test }) => test.appliance === id).length;
+  if (unread === 0) return "not tested yet";
+  return unread === 1 ? "its test could not be read" : `its ${unread} tests could not be read`;
+};
+
+const applianceItem = (page: KitchenPage, appliance: Appliance): Markup => {
+  const setUps = setUpsOf(page.analysis, appliance);
+  const name = markup`<span class="appliance">${appliance.name}</span>`;
+  if (setUps.length === 0) return markup`<li>${name}: ${silence(page, appliance)}.</li>\n`;
+  return markup`<li>${name}
+<ul>${setUps.map((setUp) => markup`<li>${sentence(page, setUp)}</li>\n`)}</ul></li>\n`;
+};
+
+export const kitchenLead = (page: KitchenPage): Markup => {
+  const appliances = appliancesOf(page.analysis);
+  if (appliances.length === 0) {
+    return markup`<p>No water test to report on yet: fill an appliance with water, leave a logger in it overnight, and add its file.</p>`;
+  }
+  return markup`<ul class="lead by-appliance">
+${appliances.map((appliance) => applianceItem(page, appliance))}</ul>`;
+};
+
+/** Tests that stand in the kitchen and say nothing yet, each with why. */
+export const unreadNote = ({ analysis, writing }: KitchenPage): Markup | null => {
+  const unread = unreadTests(analysis);
+  if (unread.length === 0) return null;
+  return markup`<div class="note unread">
+<p><strong>${counted(unread.length, "test")} could not be read</strong> and ${unread.length === 1 ? "is" : "are"} left out of every answer here.</p>
+<ul>
+${unread.map(({ test, problem }) => markup`<li><b>${fullSetUpText(analysis.kitchen, test, writing)}</b> (${test.id}): ${withSigns(writing, problemText(problem))}</li>\n`)}</ul>
+</div>`;
+};

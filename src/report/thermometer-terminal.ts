@@ -1,0 +1,99 @@
+/** The `thermometer` command's answer: what to add to readings, how sure that is, and whether it will do. */
+import type { ThermometerAnalysis } from "../kitchen-analysis-types.ts";
+import type { TemperatureUnit } from "../quantity.ts";
+import type { BoilingPoint } from "../thermometer/boiling-point.ts";
+import type { WindowFitness } from "../thermometer/window-fitness.ts";
+import { rounded } from "./contract.ts";
+import { thermometerEntry } from "./kitchen-contract.ts";
+import { labelled, safe } from "./terminal-page.ts";
+import type { TerminalOptions } from "./terminal-page.ts";
+import { askedTemperature, correctionWithUncertainty } from "./temperature-text.ts";
+import { checkQuestionText } from "./wording/check-questions.ts";
+import {
+  boilingText,
+  correctionSourceNames,
+  fitnessText,
+  knownText,
+} from "./wording/thermometers.ts";
+import { wrapText } from "./wrap-text.ts";
+import { terminalWriting } from "./writing.ts";
+import type { Writing } from "./writing.ts";
+
+/** A window the thermometer was judged for. */
+export interface JudgedWindow {
+  /** The culture's name; null for a window typed by hand. */
+  readonly name: string | null;
+  readonly low: number;
+  readonly high: number;
+  readonly fitness: WindowFitness;
+}
+
+export interface ThermometerFindings {
+  readonly analysis: ThermometerAnalysis;
+  /** Where water boiled in its checks; `check` is an index into them. */
+  readonly boiling: readonly { readonly check: number; readonly point: BoilingPoint }[];
+  readonly windows: readonly JudgedWindow[];
+  readonly shownUnit: TemperatureUnit;
+  /** File the check was stored in; null where nothing was stored. */
+  readonly stored: string | null;
+}
+
+const correctionLines = (
+  { corrections }: ThermometerAnalysis,
+  writing: Writing,
+  options: TerminalOptions,
+): string[] => {
+  const labels = corrections.map(({ reading }) => `at ${askedTemperature(writing, reading)}`);
+  const width = labels.reduce((most, text) => Math.max(most, text.length), 0);
+  return corrections.flatMap(({ correction, expanded }, at) =>
+    wrapText(
+      safe(correctionWithUncertainty(writing, correction, expanded), options),
+      options.width,
+      safe(`    ${(labels[at] ?? "").padEnd(width)}  `, options),
+      "      ",
+    ),
+  );
+};
+
+const doubtText = ({ model }: ThermometerAnalysis): string =>
+  [...new Set(model.components.map(({ source }) => correctionSourceNames[source]))].join("; ");
+
+/** The summary as text, lines parted by "\n", ending in one. */
+export const thermometerText = (
+  { analysis, boiling, windows, shownUnit, stored }: ThermometerFindings,
+  options: TerminalOptions,
+): string => {
+  const writing = terminalWriting(shownUnit, options.ascii);
+  const text = (words: string, first = "  "): string[] =>
+    wrapText(safe(words, options), options.width, first);
+  const line = (label: string, words: string): string[] => labelled(label, words, options);
+  return [
+    ...text(analysis.thermometer.name, ""),
+    ...text(knownText(analysis, writing)),
+    ...text("Add to what it shows, with expanded uncertainty (95 of 100 such cases):"),
+    ...correctionLines(analysis, writing, options),
+    ...boiling.flatMap(({ point }) => line("Boiling", boilingText(point, writing))),
+    ...(analysis.model.components.length === 0 ? [] : line("Doubt", doubtText(analysis))),
+    ...analysis.questions.flatMap((question) =>
+      line("Check", checkQuestionText(question, writing)),
+    ),
+    ...windows.flatMap((window) => line("Enough?", fitnessText(window, writing))),
+    ...(stored === null ? [] : line("Stored", stored)),
+    "",
+  ].join("\n");
+};
+
+/** The same for `--json`; degC. */
+export const thermometerContract = (
+  { analysis, boiling, windows, stored }: ThermometerFindings,
+  version: string,
+) =>
+  rounded({
+    holdband: version,
+    contract: 1,
+    kind: "thermometer" as const,
+    ...thermometerEntry(analysis),
+    boiling: boiling.map(({ check, point }) => ({ check, ...point })),
+    windows: windows.map(({ name, low, high, fitness }) => ({ name, low, high, ...fitness })),
+    stored,
+  });

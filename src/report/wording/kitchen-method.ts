@@ -1,0 +1,32 @@
+/** What a kitchen's report rests on besides the method of each test. */
+import { methodSteps } from "./method.ts";
+import type { MethodStep } from "./method.ts";
+
+/** In place of the single thermometer of one test. */
+const thermometerSteps: readonly MethodStep[] = [
+  {
+    title: "Thermometers",
+    text: "Each is corrected by its own checks. One check gives an offset; two or more give a straight line by least squares, with the uncertainty of the correction it predicts at the reading in question (JCGM 100:2008, H.3). A specification of ±a counts as a/√3 and a display step d as d/√12 (4.3.7 and F.2.2.1). The expanded uncertainty is the standard uncertainty times Student’s t for 95 % (G.3).",
+  },
+  {
+    title: "Boiling point",
+    text: "Water boils at the temperature whose saturation pressure is the air’s (IAPWS-IF97, region 4). Where only the altitude is known, that pressure is the standard atmosphere’s (US Standard Atmosphere 1976), and the weather’s change of it counts as a doubt. A pressure reduced to sea level is taken back up to the place.",
+  },
+];
+
+const kitchenSteps: readonly MethodStep[] = [
+  {
+    title: "Several tests of one set-up",
+    text: "They are judged together. How much one run differs from the next is estimated from set-ups that were tested more than once; until there are any, it is assumed.",
+  },
+  {
+    title: "Food and bath",
+    text: "Where both were measured, the food is taken to follow its bath as one body between bath and room: it falls short by a part of the difference between them and lags by a time constant, fitted by least squares over warm-up and hold.",
+  },
+];
+
+export const kitchenMethodSteps: readonly MethodStep[] = [
+  ...thermometerSteps,
+  ...methodSteps.filter(({ title }) => title !== "Thermometer"),
+  ...kitchenSteps,
+];
