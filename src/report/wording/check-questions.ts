@@ -57,10 +57,16 @@ const checkNames: Readonly<Record<ThermometerCheck["kind"], string>> = {
 export const checkText = ({ kind, date }: Pick<ThermometerCheck, "kind" | "date">): string =>
   date === null ? checkNames[kind] : `${checkNames[kind]} on ${date}`;
 
+/** The question alone, as it is asked before a check is stored. */
+export const openQuestionText = (question: CheckQuestion, writing: Writing): string =>
+  (sentences[question.code] as (question: CheckQuestion, writing: Writing) => string)(
+    question,
+    writing,
+  );
+
 export const checkQuestionText = (question: CheckQuestion, writing: Writing): string => {
-  const say = sentences[question.code] as (question: CheckQuestion, writing: Writing) => string;
   const consequence = question.leftOut
     ? "Until you confirm it, this check is left out of the correction."
     : "The check is used as it stands.";
-  return `${say(question, writing)} ${consequence}`;
+  return `${openQuestionText(question, writing)} ${consequence}`;
 };
