@@ -10,8 +10,8 @@ import { correctedThermometer, specifiedThermometer } from "../thermometer/budge
 import { readingOptionsOf } from "./file-option-shapes.ts";
 import type { CheckOptions } from "./option-shapes.ts";
 
-const usualShare = 0.95;
-const usualConfidence = 0.95;
+export const usualShare = 0.95;
+export const usualConfidence = 0.95;
 
 const typedWindow = (options: CheckOptions): Outcome<readonly Requirement[]> => {
   const { low, high, ceiling } = options;

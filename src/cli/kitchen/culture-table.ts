@@ -1,0 +1,57 @@
+/** Cultures with their figures and where these come from, as a table for a terminal. */
+import type { Culture, FigureSource } from "../../culture/culture.ts";
+import { celsiusToFahrenheit } from "../../quantity.ts";
+import type { TemperatureUnit } from "../../quantity.ts";
+import { short } from "../../report/number-format.ts";
+import { wrapText } from "../../report/wrap-text.ts";
+import { columns } from "./columns.ts";
+
+interface Page {
+  readonly width: number;
+  readonly ascii: boolean;
+  /** The person's own unit; the other stands in brackets. */
+  readonly unit: TemperatureUnit;
+}
+
+const both = (values: readonly number[], unit: TemperatureUnit): string => {
+  const celsius = values.map((value) => short(value, 1)).join("-");
+  const fahrenheit = values.map((value) => short(celsiusToFahrenheit(value), 1)).join("-");
+  return unit === "degC" ? `${celsius} (${fahrenheit})` : `${fahrenheit} (${celsius})`;
+};
+
+const sourceText = (source: FigureSource): string => {
+  switch (source.kind) {
+    case "published":
+      return source.work;
+    case "common practice":
+      return "common practice, no source";
+    case "from memory":
+      return `from memory of ${source.work}`;
+    case "own":
+      return "your own figures";
+  }
+};
+
+const rowOf = (culture: Culture, mark: string, unit: TemperatureUnit): readonly string[] => [
+  culture.id,
+  both([culture.low, culture.high], unit),
+  both([culture.target], unit),
+  both([culture.ceiling], unit),
+  short(culture.hours, 1),
+  mark,
+];
+
+/** A row for each culture, then the sources their marks stand for. */
+export const cultureTable = (cultures: readonly Culture[], page: Page): readonly string[] => {
+  const { unit, width } = page;
+  const sources = [...new Set(cultures.map(({ source }) => sourceText(source)))];
+  const markOf = ({ source }: Culture): string => `[${sources.indexOf(sourceText(source)) + 1}]`;
+  const signs = unit === "degC" ? ["degC", "degF"] : ["degF", "degC"];
+  const [first = "", second = ""] = signs.map((sign) =>
+    page.ascii ? sign : sign.replace("deg", "°"),
+  );
+  const head = ["", `window ${first} (${second})`, "target", "ceiling", "hours", "from"];
+  const table = columns([head, ...cultures.map((one) => rowOf(one, markOf(one), unit))], page);
+  const notes = sources.flatMap((text, at) => wrapText(text, width, `[${at + 1}] `, "    "));
+  return [...table, "", ...notes];
+};

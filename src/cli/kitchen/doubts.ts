@@ -1,0 +1,38 @@
+/** Checks of a thermometer that look wrong, to be asked about before they are stored. */
+import { failed } from "../../problem.ts";
+import type { Outcome } from "../../problem.ts";
+import type { TemperatureUnit } from "../../quantity.ts";
+import { asciiText } from "../../report/clean-text.ts";
+import { openQuestionText } from "../../report/wording/check-questions.ts";
+import type { CheckQuestion } from "../../thermometer/check-question.ts";
+import { thermometerModel } from "../../thermometer/thermometer-model.ts";
+import type { Thermometer } from "../../thermometer/thermometer.ts";
+
+const keyOf = ({ check, code }: CheckQuestion): string => `${check} ${code}`;
+
+/** What keeps checks out of the correction now and did not before. */
+const newDoubts = (before: Thermometer | null, after: Thermometer): readonly CheckQuestion[] => {
+  const old = before === null ? [] : thermometerModel(before).questions;
+  const known = new Set(old.filter(({ leftOut }) => leftOut).map(keyOf));
+  return thermometerModel(after).questions.filter((one) => one.leftOut && !known.has(keyOf(one)));
+};
+
+/** The questions in words as a problem; null where nothing new looks wrong. */
+export const doubtful = (
+  before: Thermometer | null,
+  after: Thermometer,
+  unit: TemperatureUnit,
+): Outcome<never> | null => {
+  const doubts = newDoubts(before, after);
+  if (doubts.length === 0) return null;
+  if (doubts.some(({ code }) => code === "boiling-place-unknown")) {
+    return failed("option-missing", {
+      option: "--altitude or --pressure",
+      why: "water boils cooler the higher one lives, and nothing says where this boiled",
+    });
+  }
+  const writing = { unit, space: " ", ascii: true };
+  const texts = doubts.map((one) => asciiText(openQuestionText(one, writing)));
+  const questions = [...new Set(texts)].join(" ");
+  return failed("check-doubtful", { questions });
+};

@@ -1,0 +1,99 @@
+/** Appliance, setting and container of a new water test: as said, else asked at the terminal. */
+import type { Appliance, Control, Kitchen } from "../../kitchen/kitchen.ts";
+import { parseSetting } from "../../kitchen/setting.ts";
+import { done, failed, problemText } from "../../problem.ts";
+import type { Outcome } from "../../problem.ts";
+import type { Shell } from "../command-result.ts";
+import type { Choice } from "./ask.ts";
+import { applianceOf, containerOf } from "./known-ids.ts";
+
+export interface SaidSetUp {
+  readonly appliance?: string | undefined;
+  readonly setting?: string | undefined;
+  readonly container?: string | undefined;
+}
+
+export interface AskedSetUp {
+  readonly appliance: string;
+  readonly setting: string | null;
+  readonly container: string;
+}
+
+const stopped = failed("stopped", { what: "every question" });
+
+const choose = async (
+  question: string,
+  choices: readonly Choice[],
+  missing: { readonly option: string; readonly why: string },
+  shell: Shell,
+): Promise<Outcome<string>> => {
+  const known = choices.map(({ value }) => value).join(", ");
+  if (!shell.asks || choices.length === 0) {
+    return failed("option-missing", { ...missing, why: `${missing.why} (${known || "none yet"})` });
+  }
+  const chosen = await (await import("./ask.ts")).chooseOne(question, choices);
+  return chosen === null ? stopped : done(chosen);
+};
+
+const choicesOf = (
+  entries: readonly { readonly id: string; readonly name: string }[],
+): readonly Choice[] => entries.map(({ id, name }) => ({ value: id, label: name, hint: id }));
+
+const positions = (control: Control): readonly string[] => {
+  if (control.kind === "programs") return control.programs;
+  return control.kind === "marks" ? control.marks : [];
+};
+
+const askSetting = async (appliance: Appliance, shell: Shell): Promise<Outcome<string | null>> => {
+  const { control, id, name } = appliance;
+  if (control.kind === "fixed") return done(null);
+  const why = `${id} can be set, and a verdict is about one setting`;
+  if (control.kind !== "steps") {
+    const choices = positions(control).map((value) => ({ value, label: value }));
+    return choose(`What was ${name} set to?`, choices, { option: "--setting", why }, shell);
+  }
+  if (!shell.asks) return failed("option-missing", { option: "--setting", why });
+  const { askText } = await import("./ask.ts");
+  const typed = await askText(`What was ${name} set to?`, "38", (text) => {
+    const parsed = parseSetting(appliance, text);
+    return parsed.ok ? undefined : problemText(parsed.problem);
+  });
+  return typed === null ? stopped : done(typed);
+};
+
+const settle = async (
+  said: string | undefined,
+  ask: () => Promise<Outcome<string>>,
+): Promise<Outcome<string>> => (said === undefined ? ask() : done(said));
+
+/** Fails where something is missing and nobody can be asked, or is not in the kitchen. */
+export const askSetUp = async (
+  kitchen: Kitchen,
+  said: SaidSetUp,
+  shell: Shell,
+): Promise<Outcome<AskedSetUp>> => {
+  const applianceId = await settle(said.appliance, () => {
+    const missing = { option: "--appliance", why: "a water test is of one appliance" };
+    return choose("Which appliance?", choicesOf(kitchen.appliances), missing, shell);
+  });
+  if (!applianceId.ok) return applianceId;
+  const appliance = applianceOf(kitchen, applianceId.value);
+  if (!appliance.ok) return appliance;
+  const setting =
+    said.setting === undefined ? await askSetting(appliance.value, shell) : done(said.setting);
+  if (!setting.ok) return setting;
+  const parsed = parseSetting(appliance.value, setting.value);
+  if (!parsed.ok) return parsed;
+  const containerId = await settle(said.container, () => {
+    const missing = { option: "--container", why: "the water stood in something" };
+    return choose("Which container?", choicesOf(kitchen.containers), missing, shell);
+  });
+  if (!containerId.ok) return containerId;
+  const container = containerOf(kitchen, containerId.value);
+  if (!container.ok) return container;
+  return done({
+    appliance: appliance.value.id,
+    setting: setting.value,
+    container: container.value.id,
+  });
+};

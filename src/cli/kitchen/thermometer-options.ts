@@ -1,0 +1,103 @@
+/** Options of `thermometer`, and every contradiction among them. */
+import * as z from "zod";
+import { readAltitude, readDate, readPressure } from "../../kitchen/schema/written-values.ts";
+import { parseTemperatureDifference } from "../../quantity-text.ts";
+import { done, failed } from "../../problem.ts";
+import type { Outcome } from "../../problem.ts";
+import {
+  flag,
+  once,
+  oneOf,
+  oneTemperature,
+  range,
+  read,
+  several,
+  spread,
+  temperature,
+  words,
+} from "../option-readers.ts";
+import { kitchenShapes } from "./kitchen-folder.ts";
+
+const altitude = once(
+  read("a height above sea level with its unit, such as 1450m or 4760ft", (text) =>
+    /[a-z]\s*$/i.test(text) ? readAltitude(text) : null,
+  ),
+);
+
+/** hPa; how it was reduced is another option's word. */
+const pressure = once(
+  read('the air\'s pressure with its unit, such as "851 hPa", "25.1 inHg" or "638 mmHg"', (text) =>
+    /[a-z]\s*$/i.test(text) ? (readPressure(`${text} station`)?.hectopascal ?? null) : null,
+  ),
+);
+
+const step = once(
+  read("a step of temperature above 0, such as 0.1 or 0.2F", (text) => {
+    const found = parseTemperatureDifference(text);
+    return found !== null && found > 0 && found <= 10 ? found : null;
+  }),
+);
+
+export const thermometerShape = z.object({
+  ...kitchenShapes,
+  ice: several(oneTemperature),
+  boiling: several(oneTemperature),
+  altitude,
+  pressure,
+  pressureAt: oneOf("station or sea-level", { station: "station", "sea-level": "sea-level" }),
+  reference: temperature,
+  reads: several(oneTemperature),
+  referenceUncertainty: spread("a standard uncertainty"),
+  accuracy: spread("a half-width"),
+  resolution: step,
+  name: words("a name, such as Pen thermometer"),
+  date: once(read("a day as year-month-day, such as 2026-02-14", readDate)),
+  confirm: flag,
+  window: range("36.5..39.5 or 97.7F..103.1F"),
+  culture: z.array(z.string()).default([]),
+});
+
+export type ThermometerOptions = z.infer<typeof thermometerShape>;
+
+/** Options that may be given again. */
+export const repeatedOptions = ["ice", "boiling", "reads", "culture"] as const;
+
+const missing = (option: string, why: string): Outcome<never> =>
+  failed("option-missing", { option, why });
+
+/** What belongs together and was not said together; null where all is well. */
+export const incomplete = (options: ThermometerOptions): Outcome<never> | null => {
+  const { boiling, altitude: height, pressure: air, pressureAt, reference, reads } = options;
+  if (air !== undefined && pressureAt === undefined) {
+    return missing(
+      "--pressure-at",
+      "a barometer on the spot (station) and a forecast (sea-level) give different figures for the same air",
+    );
+  }
+  if (air === undefined && pressureAt !== undefined) {
+    return missing("--pressure", "--pressure-at says where a pressure was read");
+  }
+  if (boiling.length === 0 && (height !== undefined || air !== undefined)) {
+    return missing("--boiling", "height and pressure say at what temperature water boils");
+  }
+  if (reference === undefined && reads.length > 0) {
+    return missing("--reference", "--reads is what yours showed beside a reference thermometer");
+  }
+  if (reference !== undefined && reads.length === 0) {
+    return missing("--reads", "--reference is what another thermometer showed beside yours");
+  }
+  if (reference === undefined && options.referenceUncertainty !== undefined) {
+    return missing("--reference", "an uncertainty is of something");
+  }
+  return null;
+};
+
+/** Fails where a window has no width. */
+export const windowOf = (
+  options: ThermometerOptions,
+): Outcome<{ readonly low: number; readonly high: number } | null> => {
+  const { window } = options;
+  if (window === undefined) return done(null);
+  const [low, high] = [window.low.celsius, window.high.celsius];
+  return low < high ? done({ low, high }) : failed("window-inverted", { low, high });
+};

@@ -1,0 +1,61 @@
+/** A new test as kitchen.yaml will list it. */
+import type { Setting, TestFile, WaterTest } from "../../kitchen/kitchen.ts";
+import type { NewTest, NewTestFile } from "./new-test.ts";
+import { sourceName } from "./read-source.ts";
+import type { ReadSource } from "./read-source.ts";
+import { testId } from "./test-id.ts";
+import { testProbes } from "./test-probes.ts";
+
+const testFileOf = (file: NewTestFile, read: ReadSource): TestFile => {
+  const { unit, dateOrder, decimal, intervalSeconds, columns } = file.readingOptions;
+  return {
+    path: `readings/${sourceName(file)}`,
+    sha256: read.sha256,
+    startsAt: file.starts,
+    unit: unit ?? null,
+    dateOrder: dateOrder ?? null,
+    decimal: decimal ?? null,
+    intervalSeconds: intervalSeconds ?? null,
+    columns: columns ?? [],
+    probes: testProbes(file, read),
+  };
+};
+
+const settingWord = (setting: Setting): string | null => {
+  if (setting.kind === "step") return String(Math.round(setting.celsius * 100) / 100);
+  if (setting.kind === "fixed") return null;
+  return setting.kind === "program" ? setting.program : setting.mark;
+};
+
+const startOf = (files: readonly NewTestFile[], read: readonly ReadSource[]): number | null => {
+  const starts = files
+    .map(({ starts: said }, at) => said ?? read[at]?.readings.startWallClock ?? null)
+    .filter((start) => start !== null);
+  return starts.length === 0 ? null : Math.min(...starts);
+};
+
+/** Where each file will be stored is not known yet; it stands there under its own name. */
+export const waterTestOf = (
+  test: NewTest,
+  setting: Setting,
+  read: readonly ReadSource[],
+  taken: ReadonlySet<string>,
+): WaterTest => {
+  const { appliance, container, fill, room, notes, files } = test;
+  const startedAt = startOf(files, read);
+  return {
+    id:
+      test.name ??
+      testId({ appliance, setting: settingWord(setting), container, startedAt }, taken),
+    appliance,
+    setting,
+    container,
+    fill,
+    room,
+    notes,
+    files: files.flatMap((file, at) => {
+      const found = read[at];
+      return found === undefined ? [] : [testFileOf(file, found)];
+    }),
+  };
+};
