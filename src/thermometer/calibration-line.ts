@@ -17,7 +17,7 @@ export interface CalibrationLine {
 
 export interface LinePoint {
   readonly point: CheckPoint;
-  /** 1 / variance; all 1 where every stated uncertainty is zero. */
+  /** 1 / variance; all 1 where every stated uncertainty is zero (below 1e-12 degC). */
   readonly weight: number;
   /** Observed correction less the line's. */
   readonly residual: number;
@@ -28,6 +28,8 @@ export interface LinePoint {
 
 /** Least standard uncertainty counted in a weight, as a part of the largest: exact points cannot weigh infinitely. */
 const leastPart = 1e-3;
+/** Variance, degC^2, below which all points count as exact. */
+const nothing = 1e-24;
 
 const variance = ({ doubts }: CheckPoint, slope: number): number => {
   let sum = 0;
@@ -39,7 +41,7 @@ const variance = ({ doubts }: CheckPoint, slope: number): number => {
 const weightsOf = (points: readonly CheckPoint[], slope: number): Float64Array => {
   const variances = Float64Array.from(points, (point) => variance(point, slope));
   const highest = variances.reduce((most, one) => Math.max(most, one), 0);
-  if (highest === 0) return variances.fill(1);
+  if (highest < nothing) return variances.fill(1);
   return variances.map((one) => 1 / Math.max(one, highest * leastPart ** 2));
 };
 

@@ -5,6 +5,16 @@ import type { ThermometerStatement } from "./budget.ts";
 import { componentUncertainty } from "./component-uncertainty.ts";
 import type { Correction, CorrectionModel } from "./correction-model.ts";
 
+/** Of the 95 % interval: the middle 95 % of a bare specification's rectangle, else by Student's t. */
+const expand = (
+  { accuracy }: CorrectionModel,
+  standardUncertainty: number,
+  degreesOfFreedom: number,
+): number =>
+  accuracy === null
+    ? studentTQuantile(0.975, degreesOfFreedom) * standardUncertainty
+    : 0.95 * accuracy;
+
 /**
  * The correction to add to a `reading`, degC, with its standard uncertainty and
  * effective degrees of freedom: the components are independent, so they add in
@@ -24,7 +34,7 @@ export const correctionAt = (model: CorrectionModel, reading: number): Correctio
     correction: model.correction + model.slope * (reading - model.centre),
     standardUncertainty,
     degreesOfFreedom,
-    expanded: studentTQuantile(0.975, degreesOfFreedom) * standardUncertainty,
+    expanded: expand(model, standardUncertainty, degreesOfFreedom),
   };
 };
 

@@ -81,6 +81,9 @@ export interface Correction {
   readonly correction: number;
   readonly standardUncertainty: number;
   readonly degreesOfFreedom: number;
-  /** Half-width of the 95 % interval: Student's t times the standard uncertainty (JCGM 100:2008, G.3). */
+  /**
+   * Half-width of the 95 % interval: Student's t times the standard uncertainty
+   * (JCGM 100:2008, G.3), or 0.95 A of a bare +-A specification.
+   */
   readonly expanded: number;
 }

@@ -1,4 +1,3 @@
-import { studentTQuantile } from "../stats/student-t.ts";
 import type { Correction } from "./correction-model.ts";
 
 /** Whether a thermometer, corrected, is good enough to judge a window. */
@@ -17,16 +16,13 @@ const usableShare = 0.5;
 
 /**
  * Judges a correction for a window from `low` to `high`, degC, by its expanded
- * uncertainty U = t(0.975, effective degrees of freedom) x u (JCGM 100, G.6.4).
- * A window without width is never served.
+ * uncertainty. A window without width is never served.
  */
 export const judgeForWindow = (
-  { standardUncertainty, degreesOfFreedom }: Correction,
+  { expanded }: Correction,
   low: number,
   high: number,
 ): WindowFitness => {
-  const expanded =
-    standardUncertainty === 0 ? 0 : studentTQuantile(0.975, degreesOfFreedom) * standardUncertainty;
   const shareTaken = high > low ? (2 * expanded) / (high - low) : Infinity;
   if (shareTaken <= goodShare) return { word: "good", expanded, shareTaken };
   return { word: shareTaken <= usableShare ? "usable" : "too coarse", expanded, shareTaken };
