@@ -15,7 +15,7 @@ export interface FastResidual {
 /** Readings' noise belongs to the logger, not to the food; more than this is taken for the food's own. */
 const loggerNoiseLimit = 0.15;
 /** Below this many readings the shape is taken as normal, its size as uncertain. */
-const fewReadings = 40;
+export const fewReadings = 40;
 const denseReadings = 100;
 
 /**

@@ -60,6 +60,28 @@ export const requirementProbability = (
   };
 };
 
+/** Scenarios of one test among several, with its share in what is expected. */
+export interface WeightedPlays {
+  /** The weights sum to 1. */
+  readonly weight: number;
+  readonly plays: readonly ScenarioPlay[];
+}
+
+/** The same over the scenarios of several tests, each with its weight. */
+export const weightedProbability = (
+  parts: readonly WeightedPlays[],
+  offset: OffsetDistribution,
+): RequirementProbability => {
+  let met = 0;
+  let passed: number | null = null;
+  for (const { weight, plays } of parts) {
+    const found = requirementProbability(plays, offset);
+    met += weight * found.met;
+    if (found.ceilingPassed !== null) passed = (passed ?? 0) + weight * found.ceilingPassed;
+  }
+  return { met: Math.min(1, met), ceilingPassed: passed };
+};
+
 /** Every slow value with every fast value added, in rising order. */
 const course = (path: Float64Array, fast: Float64Array): Float64Array => {
   const values = new Float64Array(path.length * fast.length);

@@ -45,11 +45,15 @@ const fastCount = 12;
 /**
  * Draws the scenarios for a culture that needs `hours` hours, beginning
  * `startHour` hours after the start of the hold. Deterministic.
+ *
+ * @param alsoSeen what other tests of the set-up say of each strength of the
+ *   slow part (their `strengthLikelihoods`, summed); empty for one test alone
  */
 export const drawScenarios = (
   evidence: ScenarioEvidence,
   hours: number,
   startHour = 0,
+  alsoSeen: readonly number[] = [],
 ): Scenarios => {
   const { hold, readings, resolution } = evidence;
   const blocks = slowBlocks(hold, readings, resolution);
@@ -57,7 +61,7 @@ export const drawScenarios = (
     { length: nodeCount },
     (_, index) => startHour + ((index + 0.5) * hours) / nodeCount,
   );
-  const fits = weightedFits(blocks, evidence);
+  const fits = weightedFits(blocks, evidence, alsoSeen);
   const best = fits.reduce((a, b) => (b.weight > a.weight ? b : a));
   const draws = standardDraws();
   const paths = drawPaths(fits, blocks, nodes, draws);
@@ -83,16 +87,31 @@ interface WeightedFit {
   readonly weight: number;
 }
 
+const priorOf = ({ hold, roomRange, warmUpMinutes }: ScenarioEvidence) =>
+  slowPrior({ cycling: hold.swing !== null, roomRange, warmUpMinutes });
+
+/**
+ * How well each strength of the slow part explains one test, as log
+ * likelihoods in the order of the prior. The strengths belong to the set-up, not
+ * to the night, so those of several tests add up.
+ */
+export const strengthLikelihoods = (evidence: ScenarioEvidence): readonly number[] => {
+  const blocks = slowBlocks(evidence.hold, evidence.readings, evidence.resolution);
+  return priorOf(evidence).map(
+    ({ strengths }) => fitSlowChange(blocks, strengths)?.logLikelihood ?? 0,
+  );
+};
+
 /** Prior times likelihood, normalised (Bayes). */
-const weightedFits = (blocks: SlowBlocks, evidence: ScenarioEvidence): readonly WeightedFit[] => {
-  const prior = slowPrior({
-    cycling: evidence.hold.swing !== null,
-    roomRange: evidence.roomRange,
-    warmUpMinutes: evidence.warmUpMinutes,
-  });
-  const scored = prior.flatMap(({ strengths, weight }) => {
+const weightedFits = (
+  blocks: SlowBlocks,
+  evidence: ScenarioEvidence,
+  alsoSeen: readonly number[],
+): readonly WeightedFit[] => {
+  const scored = priorOf(evidence).flatMap(({ strengths, weight }, index) => {
     const fit = fitSlowChange(blocks, strengths);
-    return fit === null ? [] : [{ fit, score: Math.log(weight) + fit.logLikelihood }];
+    const others = alsoSeen[index] ?? 0;
+    return fit === null ? [] : [{ fit, score: Math.log(weight) + fit.logLikelihood + others }];
   });
   const highest = Math.max(...scored.map(({ score }) => score));
   const raw = scored.map(({ fit, score }) => ({ fit, weight: Math.exp(score - highest) }));

@@ -2,10 +2,11 @@ import { dwell } from "../hold/dwell.ts";
 import type { Hold, ProbeNight } from "../hold/hold.ts";
 import { celsiusDifference, fraction } from "../quantity.ts";
 import { resolutionUncertainty } from "../thermometer/budget.ts";
+import { heldEvidence, holdPlays, type HeldEvidence } from "./hold-plays.ts";
 import { offsetFrom, type OffsetDistribution } from "./offset-distribution.ts";
-import { requirementProbability, scenarioPlays, type ScenarioPlay } from "./probability.ts";
+import { weightedProbability, type WeightedPlays } from "./probability.ts";
 import { verdictReasons, type WithoutSource } from "./reasons.ts";
-import { drawScenarios, testedHours, type Scenarios } from "./scenarios.ts";
+import { testedHours } from "./scenarios.ts";
 import { uncertaintyBudget } from "./uncertainty-budget.ts";
 import type { VerdictEvidence } from "./verdict-evidence.ts";
 import { verdictWithoutHold } from "./verdict-without-hold.ts";
@@ -24,29 +25,38 @@ const endedByPerson = 0.2;
 
 /** Decides whether one set-up, as seen by one probe, meets a culture's requirement. */
 export const decide = (requirement: Requirement, evidence: VerdictEvidence): Verdict => {
-  const { hold, holdReadings } = evidence.night;
-  if (hold === null || holdReadings === null) return verdictWithoutHold(requirement, evidence);
-  const known = {
-    hold,
-    readings: holdReadings,
-    warmUpMinutes: evidence.night.warmUp?.minutesToHold ?? null,
-    resolution: evidence.resolution,
-    roomRange: evidence.room === null ? null : evidence.room.high - evidence.room.low,
-  };
-  const scenarios = drawScenarios(known, requirement.hours);
-  const offset = holdOffset(evidence, hold);
-  const later = isMoving(hold)
-    ? scenarioPlays(drawScenarios(known, requirement.hours, testedHours(hold)), requirement)
-    : [];
-  const plays = [...scenarioPlays(scenarios, requirement), ...later];
-  const found = requirementProbability(plays, offset);
-  const fell = fellAway(evidence.night, hold, requirement.hours);
+  const held = heldEvidence(evidence);
+  if (held === null) return verdictWithoutHold(requirement, evidence);
+  const { plays, tested, unseenUncertainty } = holdPlays(requirement, held);
+  return verdictOn(requirement, held, {
+    all: [{ weight: 1, plays }],
+    tested: () => [{ weight: 1, plays: tested() }],
+    unseenUncertainty,
+  });
+};
+
+/** What the culture's hours may look like, by every test there is. */
+export interface Outlook {
+  readonly all: readonly WeightedPlays[];
+  /** The same, as if the tested hours were all there is. */
+  readonly tested: () => readonly WeightedPlays[];
+  /** Standard uncertainty of the level in the hours after those tested, degC. */
+  readonly unseenUncertainty: number;
+}
+
+/** The verdict from the scenarios of one test or several, and the night it is explained by. */
+export const verdictOn = (
+  requirement: Requirement,
+  evidence: HeldEvidence,
+  outlook: Outlook,
+): Verdict => {
+  const { hold, readings, night, confidence } = evidence;
+  const found = weightedProbability(outlook.all, holdOffset(evidence));
+  const fell = fellAway(night, hold, requirement.hours);
   const met = fell ? endedByPerson * found.met : found.met;
-  const verdict = fell
-    ? fallenWord(found.met, evidence.confidence)
-    : guardedWord(met, hold, evidence.confidence);
-  const uncertainty = uncertaintyBudget(evidence, hold, scenarios.unseenUncertainty);
-  const inside = dwell(holdReadings, requirement.low, requirement.high);
+  const verdict = fell ? fallenWord(found.met, confidence) : guardedWord(met, hold, confidence);
+  const uncertainty = uncertaintyBudget(evidence, hold, outlook.unseenUncertainty);
+  const inside = dwell(readings, requirement.low, requirement.high);
   return {
     requirement,
     verdict,
@@ -56,7 +66,7 @@ export const decide = (requirement: Requirement, evidence: VerdictEvidence): Ver
     uncertainty,
     reasons: verdictReasons({
       requirement,
-      night: evidence.night,
+      night,
       hold,
       dwell: inside,
       verdict,
@@ -64,41 +74,30 @@ export const decide = (requirement: Requirement, evidence: VerdictEvidence): Ver
       uncertainty,
       fellAway: fell,
       tooLittle: tooLittle(hold),
-      without: (source) =>
-        without(source, evidence, hold, {
-          all: plays,
-          tested: () => scenarioPlays(testedOnly(scenarios, hold), requirement),
-        }),
+      without: (source) => without(source, evidence, outlook),
     }),
   };
 };
 
-const holdOffset = (
-  { thermometer, runToRun, resolution }: VerdictEvidence,
-  hold: Hold,
-): OffsetDistribution =>
+const holdOffset = ({
+  thermometer,
+  runToRun,
+  resolution,
+  hold,
+}: HeldEvidence): OffsetDistribution =>
   offsetFrom(thermometer, [
     runToRun.value,
     resolutionUncertainty(resolution),
     hold.meanUncertainty,
   ]);
 
-/**
- * A hold that moved this far is still settling or follows the room, so it
- * matters when the culture's hours begin: half of the scenarios begin with the
- * hold, half where the test ended (an assumption), degC.
- */
-const movingBy = 1;
-
-const isMoving = (hold: Hold): boolean =>
-  (hold.drift.low > 0 || hold.drift.high < 0) &&
-  Math.abs(hold.drift.perHour) * testedHours(hold) > movingBy;
-
 const fellAway = (night: ProbeNight, hold: Hold, hours: number): boolean =>
   testedHours(hold) < hours &&
   night.phases.some((phase) => phase.kind === "cool-down" && phase.cause === "switched-off");
 
-const tooLittle = (hold: Hold): boolean => hold.hours < leastHours || hold.readings < leastReadings;
+/** Whether a hold is too short, or too seldom read, to prove that anything holds. */
+export const tooLittle = (hold: Hold): boolean =>
+  hold.hours < leastHours || hold.readings < leastReadings;
 
 const word = (probability: number, confidence: number): VerdictWord =>
   probability >= confidence ? "holds" : probability <= 1 - confidence ? "misses" : "unproven";
@@ -115,21 +114,21 @@ const guardedWord = (probability: number, hold: Hold, confidence: number): Verdi
 /** The verdict again with one source of doubt taken away: what would settle it. */
 const without = (
   source: UncertaintyComponent["source"],
-  evidence: VerdictEvidence,
-  hold: Hold,
-  plays: { readonly all: readonly ScenarioPlay[]; readonly tested: () => readonly ScenarioPlay[] },
+  evidence: HeldEvidence,
+  outlook: Outlook,
 ): WithoutSource => {
-  const { met } = requirementProbability(
-    source === "hours not tested" ? plays.tested() : plays.all,
-    holdOffset(withoutSource(evidence, source), hold),
+  const { met } = weightedProbability(
+    source === "hours not tested" ? outlook.tested() : outlook.all,
+    holdOffset(withoutSource(evidence, source)),
   );
-  return { source, probability: met, verdict: guardedWord(met, hold, evidence.confidence) };
+  const verdict = guardedWord(met, evidence.hold, evidence.confidence);
+  return { source, probability: met, verdict };
 };
 
 const withoutSource = (
-  evidence: VerdictEvidence,
+  evidence: HeldEvidence,
   source: UncertaintyComponent["source"],
-): VerdictEvidence => {
+): HeldEvidence => {
   const none = celsiusDifference(0);
   if (source === "thermometer") {
     const thermometer = { ...evidence.thermometer, standardUncertainty: none, accuracy: null };
@@ -139,11 +138,4 @@ const withoutSource = (
     return { ...evidence, runToRun: { ...evidence.runToRun, value: none } };
   }
   return evidence;
-};
-
-/** The same scenarios, as if the tested hours were all there is. */
-const testedOnly = (scenarios: Scenarios, hold: Hold): Scenarios => {
-  const tested = testedHours(hold);
-  const seen = Math.max(1, scenarios.hours.filter((hour) => hour <= tested).length);
-  return { ...scenarios, paths: scenarios.paths.map((path) => path.subarray(0, seen)) };
 };

@@ -3,6 +3,7 @@ import type { OffsetDistribution } from "../../src/culture/offset-distribution.t
 import {
   requirementProbability,
   scenarioPlays,
+  weightedProbability,
   type RequirementProbability,
 } from "../../src/culture/probability.ts";
 import type { Scenarios } from "../../src/culture/scenarios.ts";
@@ -66,5 +67,28 @@ describe("requirementProbability", () => {
     const scenarios = { ...steady(40), paths: [Float64Array.of(40, 40), Float64Array.of(50, 50)] };
     const { met } = probability(scenarios, normal(0.01), requirement(38, 42));
     expect(met).toBeCloseTo(0.5, 9);
+  });
+});
+
+describe("weightedProbability", () => {
+  const wanted = requirement(38, 42, 41.5);
+  const playsAt = (level: number) => scenarioPlays(steady(level), wanted);
+
+  it("is the weighted mean over the tests, worked by hand", () => {
+    // Levels 40 and 50: certainly inside and certainly outside, above the ceiling.
+    const parts = [
+      { weight: 0.75, plays: playsAt(40) },
+      { weight: 0.25, plays: playsAt(50) },
+    ];
+    expect(weightedProbability(parts, normal(0.01))).toEqual({
+      met: expect.closeTo(0.75, 9),
+      ceilingPassed: expect.closeTo(0.25, 9),
+    });
+  });
+
+  it("is exactly the plain one for a single test", () => {
+    const plays = playsAt(41.2);
+    const plain = requirementProbability(plays, normal(0.3));
+    expect(weightedProbability([{ weight: 1, plays }], normal(0.3))).toEqual(plain);
   });
 });

@@ -1,18 +1,20 @@
 import { describe, expect, it } from "vitest";
-import { drawScenarios } from "../../src/culture/scenarios.ts";
+import { drawScenarios, strengthLikelihoods } from "../../src/culture/scenarios.ts";
 import { evidenceOf, swinging } from "./nights.ts";
 
-const scenariosOf = (hoursHeld: number, needed: number, hold: (hour: number) => number) => {
+const scenarioEvidenceOf = (hoursHeld: number, hold: (hour: number) => number) => {
   const { night } = evidenceOf({ hoursHeld, hold });
-  const evidence = {
+  return {
     hold: night.hold!,
     readings: night.holdReadings!,
     warmUpMinutes: 60,
     resolution: 0.01,
     roomRange: null,
   };
-  return drawScenarios(evidence, needed);
 };
+
+const scenariosOf = (hoursHeld: number, needed: number, hold: (hour: number) => number) =>
+  drawScenarios(scenarioEvidenceOf(hoursHeld, hold), needed);
 
 describe("drawScenarios", () => {
   it("agrees with the readings over the hours that were tested", () => {
@@ -50,5 +52,18 @@ describe("drawScenarios", () => {
   it("has nothing unseen to fear where everything was tested", () => {
     expect(scenariosOf(12, 10, () => 40).unseenUncertainty).toBe(0);
     expect(scenariosOf(6, 36, () => 40).unseenUncertainty).toBeGreaterThan(0.05);
+  });
+});
+
+describe("strengthLikelihoods", () => {
+  it("let a test that saw a day without a wave calm the open hours of a short one", () => {
+    const short = scenarioEvidenceOf(6, () => 40);
+    const flatDay = strengthLikelihoods(scenarioEvidenceOf(36, () => 40));
+    const wave = (hour: number) => 40 + 0.8 * Math.sin((2 * Math.PI * hour) / 24);
+    const wavyDay = strengthLikelihoods(scenarioEvidenceOf(36, wave));
+    const unseen = (alsoSeen: readonly number[]) =>
+      drawScenarios(short, 36, 0, alsoSeen).unseenUncertainty;
+    expect(unseen(flatDay)).toBeLessThan(unseen([]));
+    expect(unseen(wavyDay)).toBeGreaterThan(unseen([]));
   });
 });
