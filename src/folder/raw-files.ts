@@ -12,7 +12,7 @@ import { placeRaw } from "./raw-place.ts";
 import { rawSource } from "./raw-source.ts";
 import { stageFile, stageText } from "./raw-stage.ts";
 import type { StagedRaw } from "./raw-stage.ts";
-import { storedRaw } from "./stored-raw.ts";
+import { noteInterest, storedRaw } from "./stored-raw.ts";
 import type { StoredRaw } from "./stored-raw.ts";
 import { syncFolder } from "./sync-folder.ts";
 import { systemReason } from "./system-reason.ts";
@@ -69,6 +69,7 @@ const store = async (
 const alreadyInside = async (readings: string, file: string): Promise<Outcome<StoredRaw>> => {
   try {
     const name = relative(readings, file).replaceAll(sep, "/");
+    await noteInterest(file);
     return done(await storedRaw(readings, name, await fileHash(file), true));
   } catch (error) {
     return failed("file-unreadable", { file, why: systemReason(error) });
@@ -91,7 +92,7 @@ export const storeRawFile = async (
   if (!source.ok) return source;
   const readings = await insideFolder(folder, readingsName);
   if (readings.ok && isWithin(readings.value, source.value)) {
-    return alreadyInside(readings.value, source.value);
+    return withFolderLock(folder, () => alreadyInside(readings.value, source.value));
   }
   return store(folder, basename(sourcePath), (to) => stageFile(to, sourcePath));
 };

@@ -1,10 +1,11 @@
 /** Giving staged readings a name in readings/, unless the same content is there already. */
-import { chmod, lstat, readdir } from "node:fs/promises";
+import { lstat, readdir } from "node:fs/promises";
 import { join } from "node:path";
 import { fileHash } from "./file-hash.ts";
 import { placeNew } from "./place-new.ts";
 import { numberedName } from "./raw-name.ts";
 import type { StagedRaw } from "./raw-stage.ts";
+import { noteInterest } from "./stored-raw.ts";
 
 export interface PlacedRaw {
   readonly name: string;
@@ -30,12 +31,6 @@ const sameContent = async (
     if (!name.startsWith(".") && (await hasContent(join(folder, name), staged))) return name;
   }
   return null;
-};
-
-/** A sign for others that somebody relies on this file: only the time of its entry changes. */
-const noteInterest = async (path: string): Promise<void> => {
-  const { mode } = await lstat(path);
-  await chmod(path, mode % 0o10000).catch(() => undefined);
 };
 
 /**

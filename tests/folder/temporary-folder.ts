@@ -1,7 +1,7 @@
 /** A folder of its own for one test, removed after it. */
-import { mkdtempSync, realpathSync, rmSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, realpathSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { onTestFinished } from "vitest";
 
 export const temporaryFolder = (): string => {
@@ -9,3 +9,13 @@ export const temporaryFolder = (): string => {
   onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
   return folder;
 };
+
+export const write = (folder: string, name: string, content: string | Uint8Array): string => {
+  const path = join(folder, name);
+  mkdirSync(dirname(path), { recursive: true });
+  writeFileSync(path, content);
+  return path;
+};
+
+/** Names of everything in a folder, sorted; hidden ones as well. */
+export const namesIn = (folder: string): readonly string[] => readdirSync(folder).toSorted();
