@@ -1,0 +1,101 @@
+/** Entries as text: block style for groups, one line for lists of values and for probes. */
+import { Document, isMap, isScalar, isSeq, visit } from "yaml";
+import { emptyMap, isPlainMap } from "../text/plain-data.ts";
+import type { PlainData } from "../text/plain-data.ts";
+
+/** What may stand in an entry. */
+export type EntryValue =
+  | string
+  | number
+  | boolean
+  | null
+  | undefined
+  | readonly EntryValue[]
+  | { readonly [key: string]: EntryValue };
+
+const isGroup = (value: EntryValue): value is { readonly [key: string]: EntryValue } =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
+/** The data that reading the entry's text must give. Keys with nothing in them are left out. */
+export const dataOf = (value: EntryValue): PlainData => {
+  if (value === null || value === undefined) return null;
+  if (typeof value === "boolean") return value ? "yes" : "no";
+  if (Array.isArray(value)) return (value as readonly EntryValue[]).map(dataOf);
+  if (!isGroup(value)) return String(value);
+  const result = emptyMap();
+  for (const [key, one] of Object.entries(value)) {
+    if (one !== null && one !== undefined) result[key] = dataOf(one);
+  }
+  return result;
+};
+
+/** Numbers as numbers, so that they are not quoted; null-like texts and the rest as they are. */
+const forWriting = (value: EntryValue): unknown => {
+  if (typeof value === "boolean") return value ? "yes" : "no";
+  if (Array.isArray(value)) return (value as readonly EntryValue[]).map(forWriting);
+  if (!isGroup(value)) return value ?? null;
+  const kept = Object.entries(value).filter(([, one]) => one !== null && one !== undefined);
+  return new Map(kept.map(([key, one]) => [key, forWriting(one)]));
+};
+
+const style = {
+  lineWidth: 0,
+  blockQuote: false,
+  doubleQuotedAsJSON: true,
+  flowCollectionPadding: false,
+} as const;
+
+/** Lists of plain values, and each probe, take one line. */
+const onOneLine = (document: Document): void => {
+  visit(document, {
+    Seq: (_, node) => {
+      const outermost = node === document.contents;
+      if (!outermost && node.items.every((item) => isScalar(item))) node.flow = true;
+    },
+    Pair: (_, { key, value }) => {
+      if (!isScalar(key) || key.value !== "probes" || !isMap(value)) return;
+      for (const { value: probe } of value.items) if (isMap(probe)) probe.flow = true;
+    },
+  });
+};
+
+/** The value in block style, its first line without indentation, the others with `column` spaces. */
+export const blockText = (value: EntryValue, column: number, lineEnd: string): string => {
+  const document = new Document(forWriting(value), { aliasDuplicateObjects: false });
+  onOneLine(document);
+  const lines = document.toString(style).trimEnd().split("\n");
+  return lines.join(`${lineEnd}${" ".repeat(column)}`);
+};
+
+/** What stands behind a key's colon: the value itself, or from a new line on. */
+export const blockValue = (value: EntryValue, column: number, lineEnd: string): string =>
+  blockText({ k: value }, column, lineEnd).replace(/^k: ?/, "");
+
+const flowText = (value: EntryValue): string => {
+  const document = new Document(forWriting(value), { aliasDuplicateObjects: false });
+  if (isMap(document.contents) || isSeq(document.contents)) document.contents.flow = true;
+  return document.toString(style).trimEnd();
+};
+
+/** A value on one line, fit to stand among others in brackets. */
+export const flowItem = (value: EntryValue): string =>
+  flowText([value]).replace(/^\[ */, "").replace(/ *\]$/, "");
+
+/** A key, fit to stand anywhere. */
+export const flowKey = (key: string): string =>
+  flowText({ [key]: 1 })
+    .replace(/^\{ */, "")
+    .replace(/: 1 *\}$/, "");
+
+/** Keys sorted; an empty list or map is the same as nothing. */
+const inOrder = (data: PlainData): unknown => {
+  if (Array.isArray(data)) return data.length === 0 ? null : data.map(inOrder);
+  if (!isPlainMap(data)) return data;
+  const keys = Object.keys(data).toSorted();
+  if (keys.length === 0) return null;
+  return keys.map((key) => [key, inOrder(data[key] ?? null)]);
+};
+
+/** Whether two pieces of data say the same, the order of keys aside. */
+export const sameData = (a: PlainData, b: PlainData): boolean =>
+  JSON.stringify(inOrder(a)) === JSON.stringify(inOrder(b));
