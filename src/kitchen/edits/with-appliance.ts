@@ -13,9 +13,6 @@ const oneControl = (entry: ApplianceEntry): Fields => {
   const others = controlled ? controlKeys.filter((key) => !given.has(key)) : [];
   return Object.fromEntries([...said, ...others.map((key) => [key, null])]) as Fields;
 };
-  const said = Object.entries(entry).filter(([, value]) => value !== undefined);
-  return { ...others, ...Object.fromEntries(said) } as Fields;
-};
 
 /**
  * Adds an appliance; see `withEntry` for an id that is there already. Another
