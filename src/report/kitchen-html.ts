@@ -43,7 +43,11 @@ const byline = (analysis: KitchenAnalysis, { renderedOn }: HtmlOptions): Markup 
   const what = isWholeKitchen(analysis)
     ? `The whole kitchen: ${counted(appliances.length, "appliance")}`
     : `Only ${appliances.map(({ name }) => name).join(", ") || "an appliance without tests"}, of ${counted(kitchen.appliances.length, "appliance")} in the kitchen`;
-  const rest = `${counted(tests.length, "water test")}${daysText(analysis)}, ${counted(requirements.length, "culture")}`;
+  const tested =
+    tests.length === 0
+      ? "no water test yet"
+      : `${counted(tests.length, "water test")}${daysText(analysis)}`;
+  const rest = `${tested}, ${counted(requirements.length, "culture")}`;
   return markup`<p class="byline small">${what}; ${rest}. Report made ${shownDate(renderedOn)} by holdband ${version}.</p>`;
 };
 

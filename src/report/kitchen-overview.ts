@@ -33,9 +33,14 @@ const found = ({ verdicts }: SetUpAnalysis, asked: Requirement): Verdict | undef
   verdicts.find(({ requirement }) => requirement.culture === asked.culture);
 
 interface Table {
+  /** Columns before the first cell. */
   readonly first: number;
   readonly widths: readonly number[];
+  /** Cells stand in a line of their own below the set-up's name. */
+  readonly stacked: boolean;
 }
+
+const stackedIndent = 4;
 
 /** null where the terminal is too narrow for it. */
 const tableOf = (screen: KitchenScreen): Table | null => {
@@ -50,8 +55,10 @@ const tableOf = (screen: KitchenScreen): Table | null => {
       }),
     ]),
   );
-  const total = widths.reduce((so, width) => so + gap + width, first);
-  return total <= screen.width && widths.length > 0 ? { first, widths } : null;
+  const cells = widths.reduce((so, width) => so + gap + width, 0);
+  const fits = (start: number): boolean => widths.length > 0 && start + cells <= screen.width;
+  if (fits(first)) return { first, widths, stacked: false };
+  return fits(stackedIndent - gap) ? { first: stackedIndent - gap, widths, stacked: true } : null;
 };
 
 const headLine = ({ first, widths }: Table, screen: KitchenScreen): string =>
@@ -65,19 +72,21 @@ const headLine = ({ first, widths }: Table, screen: KitchenScreen): string =>
     .trimEnd();
 
 /** Colour goes on last: it has no width. */
-const tableLine = (
+const tableLines = (
   setUp: SetUpAnalysis,
-  { first, widths }: Table,
+  { first, widths, stacked }: Table,
   screen: KitchenScreen,
-): string => {
+): string[] => {
   const cells = screen.analysis.requirements.map((asked, at) => {
     const verdict = found(setUp, asked);
     if (verdict === undefined) return " ".repeat(widths[at] ?? 0);
     const text = padded(cellText(verdict, screen), widths[at] ?? 0);
     return coloured(mark(verdict), verdict, screen) + text.slice(mark(verdict).length);
   });
-  const name = padded(`  ${nameOf(setUp, screen)}`, first);
-  return [name, ...cells].join(" ".repeat(gap)).trimEnd();
+  const line = (start: string): string =>
+    [padded(start, first), ...cells].join(" ".repeat(gap)).trimEnd();
+  if (!stacked) return [line(`  ${nameOf(setUp, screen)}`)];
+  return [...wrapText(nameOf(setUp, screen), screen.width, "  ", "  "), line("")];
 };
 
 /** What is amiss or would settle it, for all cultures it does not hold. */
@@ -92,7 +101,7 @@ const gistLines = (setUp: SetUpAnalysis, screen: KitchenScreen): string[] => {
 };
 
 const setUpLines = (setUp: SetUpAnalysis, table: Table | null, screen: KitchenScreen): string[] => {
-  if (table !== null) return [tableLine(setUp, table, screen), ...gistLines(setUp, screen)];
+  if (table !== null) return [...tableLines(setUp, table, screen), ...gistLines(setUp, screen)];
   const columns = verdictColumns(
     screen.analysis.setUps.flatMap(({ verdicts }) => verdicts),
     screen,

@@ -6,6 +6,7 @@
 import { celsiusDifferenceToFahrenheit, celsiusToFahrenheit } from "../quantity.ts";
 import type { TemperatureUnit } from "../quantity.ts";
 import { fixed, roundTogether, short } from "./number-format.ts";
+import type { RoundedPair } from "./number-format.ts";
 import { otherUnit, plusMinus, unitSign } from "./writing.ts";
 import type { Writing } from "./writing.ts";
 
@@ -64,26 +65,30 @@ export const temperatureWithUncertainty = (
   celsius: number,
   standardUncertainty: number,
 ): string =>
-  both(writing, (unit) => {
-    const pair = roundTogether(shown(celsius, unit), shownDifference(standardUncertainty, unit));
-    return `${pair.value} ${plusMinus(writing)} ${pair.uncertainty}`;
-  });
+  both(writing, (unit) =>
+    pairText(
+      writing,
+      roundTogether(shown(celsius, unit), shownDifference(standardUncertainty, unit)),
+    ),
+  );
 
 /** A difference with its doubt, rounded together: "0.83 ± 0.31 °C (1.5 ± 0.6 °F)". */
 export const differenceWithUncertainty = (writing: Writing, value: number, doubt: number): string =>
-  both(writing, (unit) => pairText(writing, value, doubt, unit));
+  both(writing, (unit) => pairText(writing, differencePair(value, doubt, unit)));
 
 /** The same with its sign, as what is to be added: "+0.83 ± 0.31 °C (+1.5 ± 0.6 °F)". */
 export const correctionWithUncertainty = (writing: Writing, value: number, doubt: number): string =>
   both(writing, (unit) => {
-    const text = pairText(writing, value, doubt, unit);
-    return value > 0 && Number.parseFloat(text) !== 0 ? `+${text}` : text;
+    const pair = differencePair(value, doubt, unit);
+    return (Number(pair.value) > 0 ? "+" : "") + pairText(writing, pair);
   });
 
-const pairText = (writing: Writing, value: number, doubt: number, unit: TemperatureUnit) => {
-  const pair = roundTogether(shownDifference(value, unit), shownDifference(doubt, unit));
-  return `${pair.value} ${plusMinus(writing)} ${pair.uncertainty}`;
-};
+const differencePair = (value: number, doubt: number, unit: TemperatureUnit): RoundedPair =>
+  roundTogether(shownDifference(value, unit), shownDifference(doubt, unit));
+
+/** Never parted at a line's end. */
+const pairText = (writing: Writing, { value, uncertainty: doubt }: RoundedPair): string =>
+  [value, plusMinus(writing), doubt].join(writing.space);
 
 /** A rate: "+0.02 °C (+0.04 °F) an hour". */
 export const perHour = (writing: Writing, value: number): string =>

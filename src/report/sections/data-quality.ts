@@ -36,11 +36,20 @@ export const noticeList = (texts: readonly string[], writing: Writing): Markup |
     ? null
     : markup`<ul>${texts.map((text) => markup`<li>${withSigns(writing, text)}</li>\n`)}</ul>`;
 
-export const fileBlock = (file: AnalysedFile, writing: Writing): Markup => markup`
+/** What was set aside of a file and what was noticed in it; null where there is nothing to tell. */
+export const fileDetails = (file: AnalysedFile, writing: Writing): Markup | null => {
+  const aside = setAsideTable(file);
+  const notices = noticeList(file.readings.notices.map(noticeText), writing);
+  return aside === null && notices === null
+    ? null
+    : markup`${aside}
+${notices}`;
+};
+
+const fileBlock = (file: AnalysedFile, writing: Writing): Markup => markup`
 <h3>${file.readings.name}</h3>
 <p>${counted(file)}</p>
-${setAsideTable(file)}
-${noticeList(file.readings.notices.map(noticeText), writing)}`;
+${fileDetails(file, writing)}`;
 
 export const dataQualitySection = (analysis: Analysis, writing: Writing): Markup => {
   const inFiles = new Set(

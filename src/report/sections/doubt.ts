@@ -36,20 +36,24 @@ interface Budget {
   readonly title: string;
 }
 
+/** How the bars are to be read. */
+export const budgetKey =
+  "Standard uncertainties. Solid bars were measured, pale ones are as you said, dashed ones are assumed. They add as squares, so the longest bar counts most.";
+
+/** One budget as bars. */
+export const budgetFigure = (
+  { components, writing, id, title }: Budget,
+  caption: string,
+): Markup => {
+  const words = { id, title, description: description(components, writing) };
+  return stretchedFigure(budgetImage(components, writing.unit, words), { key: [], caption });
+};
+
 /** One budget as bars, and folded away in words. */
-export const budgetBlock = ({ components, writing, id, title }: Budget): Markup => {
-  const image = budgetImage(components, writing.unit, {
-    id,
-    title,
-    description: description(components, writing),
-  });
+const budgetBlock = (budget: Budget): Markup => {
   const explained = markup`<table class="pairs"><caption class="heard">What each doubt is</caption><tbody>
-${rowsOf(components, writing)}</tbody></table>`;
-  return markup`${stretchedFigure(image, {
-    key: [],
-    caption:
-      "Standard uncertainties. Solid bars were measured, pale ones are as you said, dashed ones are assumed. They add as squares, so the longest bar counts most.",
-  })}
+${rowsOf(budget.components, budget.writing)}</tbody></table>`;
+  return markup`${budgetFigure(budget, budgetKey)}
 ${more("What each doubt is", explained)}`;
 };
 

@@ -26,7 +26,7 @@ const block = (page: KitchenPage, setUp: SetUpAnalysis): Markup => {
   return markup`
 <h3 id="${setUpId(page.analysis, setUp)}">${fullSetUpText(page.analysis.kitchen, setUp.setUp, page.writing)}</h3>
 ${restsOn(page, setUp)}
-<div class="cards">${setUp.verdicts.map((verdict) => answerCard(verdict, context))}
+<div class="packed">${setUp.verdicts.map((verdict) => answerCard(verdict, context))}
 </div>`;
 };
 

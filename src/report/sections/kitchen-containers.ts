@@ -15,7 +15,7 @@ import type { TableRow } from "./rows-table.ts";
 
 const pair = ({ value, standardUncertainty }: ResponseFigure, writing: Writing): string => {
   const rounded = roundTogether(value, standardUncertainty);
-  return `${rounded.value} ${plusMinus(writing)} ${rounded.uncertainty}`;
+  return [rounded.value, plusMinus(writing), rounded.uncertainty].join(writing.space);
 };
 
 const standsText = ({ value, standardUncertainty }: ResponseFigure, writing: Writing): string => {
@@ -67,7 +67,7 @@ export const kitchenContainers = (page: KitchenPage): Markup | null => {
 <p>Where one probe stood in the food’s place and another in the bath, the two curves tell what the container does: how far the food stays below the bath, and how slowly it follows.</p>
 ${rowsTable({
   caption: "What each container does",
-  columns: ["Container", "Stands below its bath", "Follows after", "Of bath less room"],
+  columns: ["Container", "Stands below its bath", "Follows after", "Part lost to the room"],
   rows,
 })}
 <p class="small">With standard uncertainties, the thermometers’ included. “Follows after” is the time constant: after so long the food has made up 63${page.writing.space}% of a change of its bath, after three times as long 95${page.writing.space}%. The last column is the part of the difference between bath and room by which the food stands lower.</p>

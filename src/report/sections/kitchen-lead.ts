@@ -10,10 +10,14 @@ import { fullSetUpText, setUpText } from "../wording/set-ups.ts";
 import { withSigns } from "../writing.ts";
 import { clauses, separated } from "./verdict-clauses.ts";
 
-const finding = ({ analysis, writing }: KitchenPage, { verdicts }: SetUpAnalysis): Markup =>
-  verdicts.length === 0
-    ? markup`tested, but no culture is kept to ask about`
-    : markup`${separated(clauses(verdicts, analysis.confidence, writing), "; ")}`;
+/** Each clause marked by its word: what holds stands out (style.ts). */
+const finding = ({ analysis, writing }: KitchenPage, { verdicts }: SetUpAnalysis): Markup => {
+  if (verdicts.length === 0) return markup`tested, but no culture is kept to ask about`;
+  const parts = clauses(verdicts, analysis.confidence, writing).map(
+    ({ word, text }) => markup`<span class="${word ?? ""}">${text}</span>`,
+  );
+  return markup`${separated(parts, "; ")}`;
+};
 
 const sentence = (page: KitchenPage, setUp: SetUpAnalysis): Markup =>
   markup`<span class="who">${setUpText(page.analysis.kitchen, setUp.setUp, page.writing)}:</span> ${finding(page, setUp)}.`;

@@ -31,7 +31,7 @@ const average = (test: ReadTest, setUp: SetUpAnalysis, writing: Writing): Markup
       ? temperature(writing, hold.mean)
       : temperatureWithUncertainty(writing, hold.mean, probe.standardUncertainty);
   const day = calendarDay(test.startedAt);
-  return markup`<span class="run">${text}${day === null ? null : markup` <span class="asked-inline">${day}</span>`}</span>`;
+  return markup`<span class="run">${text}${day === null ? null : markup` <span class="when">${day}</span>`}</span>`;
 };
 
 const averages = ({ analysis, writing }: KitchenPage, setUp: SetUpAnalysis): Markup => {

@@ -1,6 +1,6 @@
 /** Each thermometer: how it is known, what to add to what it shows, and what looks wrong in its checks. */
 import type { ThermometerAnalysis } from "../../kitchen-analysis-types.ts";
-import { readTests } from "../kitchen-page.ts";
+import { readTests, testId } from "../kitchen-page.ts";
 import type { KitchenPage } from "../kitchen-page.ts";
 import { markup } from "../markup.ts";
 import type { Markup } from "../markup.ts";
@@ -9,6 +9,7 @@ import { checkQuestionText } from "../wording/check-questions.ts";
 import { knownText } from "../wording/thermometers.ts";
 import type { Writing } from "../writing.ts";
 import { pairsTable } from "./pairs-table.ts";
+import { separated } from "./verdict-clauses.ts";
 
 const questionNote = ({ questions }: ThermometerAnalysis, writing: Writing): Markup | null =>
   questions.length === 0
@@ -27,13 +28,15 @@ const corrections = ({ corrections: rows }: ThermometerAnalysis, writing: Writin
   );
 
 /** Tests that were made with it. */
-const usedIn = ({ analysis }: KitchenPage, { thermometer }: ThermometerAnalysis): string => {
-  const ids = readTests(analysis)
-    .filter((test) =>
-      test.analysis.probes.some(({ thermometerId }) => thermometerId === thermometer.id),
-    )
-    .map(({ test }) => test.id);
-  return ids.length === 0 ? "No test here was made with it." : `Used in ${ids.join(", ")}.`;
+const usedIn = ({ analysis }: KitchenPage, { thermometer }: ThermometerAnalysis): Markup => {
+  const tests = readTests(analysis).filter((test) =>
+    test.analysis.probes.some(({ thermometerId }) => thermometerId === thermometer.id),
+  );
+  if (tests.length === 0) return markup`No test here was made with it.`;
+  const links = tests.map(
+    (test) => markup`<a href="#${testId(analysis, test)}">${test.test.id}</a>`,
+  );
+  return markup`Used in ${separated(links, ", ")}.`;
 };
 
 const block = (page: KitchenPage, one: ThermometerAnalysis): Markup => markup`

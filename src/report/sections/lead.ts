@@ -16,7 +16,10 @@ export const probeTitle = (probe: ProbeAnalysis, { files }: Analysis): Markup =>
 const sentences = (analysis: Analysis, writing: Writing): Markup => markup`<ul class="lead">
 ${judgedProbes(analysis).map(
   (probe) =>
-    markup`<li><span class="who">${probeTitle(probe, analysis)}:</span> ${separated(clauses(probe.verdicts, analysis.confidence, writing), "; ")}.</li>\n`,
+    markup`<li><span class="who">${probeTitle(probe, analysis)}:</span> ${separated(
+      clauses(probe.verdicts, analysis.confidence, writing).map(({ text }) => text),
+      "; ",
+    )}.</li>\n`,
 )}</ul>`;
 
 /** Roles are said outright: shown as a list on a phone, a table would lose them. */

@@ -1,5 +1,5 @@
 /** Verdicts in running text: what a set-up holds, what is not proven, what it misses. */
-import type { Verdict } from "../../culture/verdict-types.ts";
+import type { Verdict, VerdictWord } from "../../culture/verdict-types.ts";
 import { markup } from "../markup.ts";
 import type { Markup } from "../markup.ts";
 import { shortCultureName } from "../wording/cultures.ts";
@@ -24,12 +24,17 @@ const named = (verdict: Verdict, confidence: number, writing: Writing): Markup =
 export const separated = (parts: readonly Markup[], separator: string): readonly Markup[] =>
   parts.map((part, at) => (at === 0 ? part : markup`${separator}${part}`));
 
+export interface Clause {
+  readonly word: VerdictWord | undefined;
+  readonly text: Markup;
+}
+
 /** What holds first; cultures of the same finding together. */
 export const clauses = (
   verdicts: readonly Verdict[],
   confidence: number,
   writing: Writing,
-): readonly Markup[] => {
+): readonly Clause[] => {
   const order = ["holds", "unproven", "misses"];
   const found = new Map<string, Verdict[]>();
   for (const verdict of verdicts.toSorted(
@@ -38,11 +43,11 @@ export const clauses = (
     const key = opening(verdict, writing);
     found.set(key, [...(found.get(key) ?? []), verdict]);
   }
-  return [...found].map(
-    ([key, alike]) =>
-      markup`${key} ${separated(
-        alike.map((verdict) => named(verdict, confidence, writing)),
-        ", ",
-      )}`,
-  );
+  return [...found].map(([key, alike]) => ({
+    word: alike[0]?.verdict,
+    text: markup`${key} ${separated(
+      alike.map((verdict) => named(verdict, confidence, writing)),
+      ", ",
+    )}`,
+  }));
 };

@@ -21,16 +21,21 @@ export const settingText = (setting: Setting, writing: Writing): string | null =
   return setting.kind === "program" ? `program ${setting.program}` : `mark ${setting.mark}`;
 };
 
-/** Within its appliance: "38 °C (100.4 °F), Jars in water". */
-export const setUpText = (kitchen: Names, setUp: SetUp, writing: Writing): string => {
+const withinAppliance = (kitchen: Names, setUp: SetUp, writing: Writing): string => {
   const setting = settingText(setUp.setting, writing);
   const container = containerName(kitchen, setUp);
   return setting === null ? container : `${setting}, ${container}`;
 };
 
+/** Where its appliance stands above it: "38 °C (100.4 °F), Jars in water", "Mark 3, Jars on the rack". */
+export const setUpText = (kitchen: Names, setUp: SetUp, writing: Writing): string =>
+  withinAppliance(kitchen, setUp, writing).replace(/^(?:mark|program) /, (word) =>
+    word.replace(/^./, (letter) => letter.toUpperCase()),
+  );
+
 /** In full: "Adjustable cooker, 38 °C (100.4 °F), Jars in water". */
 export const fullSetUpText = (kitchen: Names, setUp: SetUp, writing: Writing): string =>
-  `${applianceName(kitchen, setUp)}, ${setUpText(kitchen, setUp, writing)}`;
+  `${applianceName(kitchen, setUp)}, ${withinAppliance(kitchen, setUp, writing)}`;
 
 const settingKey = (setting: Setting): string =>
   JSON.stringify(

@@ -101,11 +101,11 @@ interface Judged {
   readonly fitness: WindowFitness;
 }
 
-/** "36.5 to 39.5 °C (...), Yoghurt: yes, its doubt of ±0.14 °C takes 9 % of the window". */
+/** "36.5 to 39.5 °C (...), Yoghurt: yes, because its doubt of ±0.14 °C takes up 9 % of the window". */
 export const fitnessText = ({ name, low, high, fitness }: Judged, writing: Writing): string => {
   const whose = name === null ? "" : `, ${name}`;
   const share = Number.isFinite(fitness.shareTaken)
     ? `takes up ${percent(fitness.shareTaken, writing.space)} of the window`
     : "cannot fit a window without width";
-  return `${askedRange(writing, low, high)}${whose}: ${fitnessWords[fitness.word]}, its doubt of ${tolerance(writing, fitness.expanded)} ${share}`;
+  return `${askedRange(writing, low, high)}${whose}: ${fitnessWords[fitness.word]}, because its doubt of ${tolerance(writing, fitness.expanded)} ${share}`;
 };
