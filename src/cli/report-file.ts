@@ -1,14 +1,13 @@
 /** Writing the report: all of it or nothing, and never over something else. */
-import { open, rename, rm, stat } from "node:fs/promises";
-import { basename, dirname, join, resolve } from "node:path";
+import { open, rm, stat } from "node:fs/promises";
+import { dirname, resolve } from "node:path";
 import { done, failed } from "../problem.ts";
 import type { Outcome } from "../problem.ts";
+import { replaceFile } from "../folder/replace-file.ts";
 import { systemReason } from "../folder/system-reason.ts";
+import { temporaryPath } from "../folder/temporary-file.ts";
 
 const unwritable = (file: string, why: string) => failed("report-unwritable", { file, why });
-
-const besideIt = (file: string): string =>
-  join(dirname(resolve(file)), `.${basename(file)}.${process.pid}.part`);
 
 const startOf = async (file: string): Promise<string> => {
   const handle = await open(file, "r");
@@ -37,7 +36,7 @@ export const checkReportPath = async (file: string): Promise<Outcome<void>> => {
   const free = await mayReplace(file);
   if (!free.ok) return free;
   try {
-    const probe = besideIt(file);
+    const probe = temporaryPath(dirname(resolve(file)));
     await (await open(probe, "wx")).close();
     await rm(probe);
     return done(undefined);
@@ -46,19 +45,9 @@ export const checkReportPath = async (file: string): Promise<Outcome<void>> => {
   }
 };
 
-/** Writes beside the target, flushes, and renames: a kill at any instant leaves no half report. */
+/** All of it or nothing: a kill at any instant leaves no half report. */
 export const writeReport = async (file: string, text: string): Promise<Outcome<void>> => {
-  const part = besideIt(file);
-  try {
-    const handle = await open(part, "wx");
-    await handle
-      .writeFile(text)
-      .then(() => handle.sync())
-      .finally(() => handle.close());
-    await rename(part, file);
-    return done(undefined);
-  } catch (error) {
-    await rm(part, { force: true });
-    return unwritable(file, systemReason(error));
-  }
+  const written = await replaceFile(resolve(file), text);
+  if (written.ok || written.problem.code !== "file-unwritable") return written;
+  return unwritable(file, written.problem.facts.why);
 };

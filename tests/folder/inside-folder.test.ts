@@ -16,6 +16,7 @@ describe("insideFolder", () => {
       "./readings/night.csv",
       "readings/später/neu 🥛.csv",
     ]) {
+      // oxlint-disable-next-line no-await-in-loop -- a few, one by one
       expect(valueOf(await insideFolder(folder, path))).toBe(join(folder, path));
     }
     expect(valueOf(await insideFolder(folder, "..night.csv"))).toBe(join(folder, "..night.csv"));

@@ -108,6 +108,12 @@ const forgetRaw = (folder: string): void => {
   for (const name of readdirSync(join(folder, "readings"))) rmSync(join(folder, "readings", name));
 };
 
+const killSoon = async ({ ready, kill }: Worker): Promise<void> => {
+  await ready;
+  await sleep(Math.random() * 200);
+  kill();
+};
+
 /** Rounds of one to three workers, each killed up to 200 ms after it began; until `kills`. */
 export const killRounds = async (
   bundle: string,
@@ -126,20 +132,17 @@ export const killRounds = async (
     faults: [],
   };
   let version = 0;
+  /* oxlint-disable no-await-in-loop -- round after round */
   for (let round = 0; counts.kills < kills; round += 1) {
     const workers = Array.from({ length: 1 + (round % 3) }, () =>
       startWorker(bundle, ["forever", folder]),
     );
-    const killOne = async ({ ready, kill }: Worker): Promise<void> => {
-      await ready;
-      await sleep(Math.random() * 200);
-      kill();
-    };
-    await Promise.all(workers.map(killOne));
+    await Promise.all(workers.map(killSoon));
     inspect(folder, await saidBy(workers, counts), version, counts);
     version = await takeOver(folder, counts);
     forgetRaw(folder);
     tell(counts);
   }
+  /* oxlint-enable no-await-in-loop */
   return counts;
 };

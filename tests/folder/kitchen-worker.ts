@@ -12,6 +12,8 @@ import { done, failed, problemText } from "../../src/problem.ts";
 import type { Outcome } from "../../src/problem.ts";
 import { versionOf, versionedText } from "./versioned-text.ts";
 
+/* oxlint-disable no-await-in-loop -- one step after the other is what is tested */
+
 const [, , mode = "", folder = "", count = "0"] = process.argv;
 const writer = `${process.pid}`;
 const say = (line: string): void => void writeSync(1, `${line}\n`);

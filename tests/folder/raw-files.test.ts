@@ -6,6 +6,8 @@ import { storeRawFile, storeRawText } from "../../src/folder/raw-files.ts";
 import { codeOf, textOf, valueOf } from "./outcomes.ts";
 import { namesIn, temporaryFolder, write } from "./temporary-folder.ts";
 
+/* oxlint-disable no-await-in-loop -- one step after the other is the point */
+
 const kitchen = (): string => {
   const folder = temporaryFolder();
   write(folder, "kitchen.yaml", "room: 20\n");
@@ -71,7 +73,6 @@ describe("storeRawFile", () => {
     const link = join(temporaryFolder(), "link.csv");
     symlinkSync(inside, link);
     for (const source of [inside, link]) {
-      // oxlint-disable-next-line no-await-in-loop -- one after the other is the point
       expect(valueOf(await storeRawFile(folder, source))).toMatchObject({
         path: "readings/2026/night.csv",
         sha256: await fileHash(inside),

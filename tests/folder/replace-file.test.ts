@@ -55,6 +55,7 @@ describe("replaceFile", () => {
     const path = write(folder, "a", "old");
     for (const mode of [0o600, 0o664, 0o644]) {
       chmodSync(path, mode);
+      // oxlint-disable-next-line no-await-in-loop -- one after the other
       valueOf(await replaceFile(path, "new"));
       expect(statSync(path).mode % 0o1000).toBe(mode);
     }
