@@ -26,6 +26,8 @@ export interface Shell {
   /** Whether somebody sits at the terminal who can be asked. */
   readonly asks: boolean;
   readonly now: () => Date;
+  /** What comes through a pipe, where it is not the process's own. */
+  readonly input?: AsyncIterable<Uint8Array>;
 }
 
 export const jsonText = (value: unknown): string => JSON.stringify(value, null, 2);

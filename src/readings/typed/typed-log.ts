@@ -6,6 +6,7 @@ import type { Doubt, LogReading, Placed, TypedLine, TypedLog } from "./typed-typ
 import { celsiusOf, digitsIn } from "./typed-value.ts";
 import { unread } from "./unread.ts";
 import { valueDoubt } from "./value-doubt.ts";
+import type { Before } from "./value-doubt.ts";
 import { clockText } from "./wall-clock.ts";
 
 const day = 86_400;
@@ -41,12 +42,14 @@ const doubtful = (
   facts: { readonly found: string; readonly why: string; readonly advice: string },
 ): Doubt => ({ kind, problem: { code: "reading-doubtful", facts: { line, ...facts } } });
 
-/** Nearest readings of one probe before a time, degC; else the nearest after it. */
-const neighbour = (log: TypedLog, probe: number, seconds: number): number | null => {
+/** One probe's reading before a time; the one after it where there is none. */
+const neighbour = (log: TypedLog, probe: number, seconds: number): Before | null => {
   const taken = (reading: LogReading): boolean => reading.values[probe] !== null;
   const before = log.readings.findLast((one) => one.seconds < seconds && taken(one));
-  const digits = (before ?? log.readings.find(taken))?.values[probe] ?? null;
-  return digits === null ? null : celsiusOf(digits, log.unit);
+  const near = before ?? log.readings.find(taken);
+  const digits = near?.values[probe] ?? null;
+  if (near === undefined || digits === null) return null;
+  return { celsius: celsiusOf(digits, log.unit), minutes: (seconds - near.seconds) / 60 };
 };
 
 const valueDoubts = (

@@ -10,10 +10,18 @@ const highest = 130;
 const boiling = 101;
 /** A step from one reading to the next that is asked about, degC (common sense, no source). */
 const longestStep = 25;
+/** Cold water on its way up may go further than that: from below, to, in so many minutes. */
+const warmUp = { from: 35, to: 60, minutes: 15 };
 /** What was meant lies this close to the reading before, degC. */
 const near = 6;
 /** Without a reading before, what was meant lies in here, degC. */
 const likely = { low: 0, high: 100 };
+
+/** The reading before: degC, and how many minutes before. */
+export interface Before {
+  readonly celsius: number;
+  readonly minutes: number;
+}
 
 interface Candidate {
   readonly text: string;
@@ -35,9 +43,9 @@ const candidates = (digits: string, unit: TemperatureUnit): readonly Candidate[]
   ];
 };
 
-const suggestion = (digits: string, unit: TemperatureUnit, before: number | null): string => {
+const suggestion = (digits: string, unit: TemperatureUnit, before: Before | null): string => {
   const distance = ({ celsius }: Candidate): number =>
-    before === null ? 0 : Math.abs(celsius - before);
+    before === null ? 0 : Math.abs(celsius - before.celsius);
   const fit = candidates(digits, unit)
     .filter((one) => one.celsius !== celsiusOf(digits, unit))
     .filter(({ celsius }) => celsius > likely.low && celsius < likely.high)
@@ -54,29 +62,38 @@ const differenceText = (difference: number, unit: TemperatureUnit): string =>
 const beforeText = (celsius: number, unit: TemperatureUnit): string =>
   plain(Number((unit === "degF" ? celsiusToFahrenheit(celsius) : celsius).toFixed(2)));
 
+const isWarmUp = (celsius: number, before: Before): boolean =>
+  celsius > before.celsius &&
+  celsius <= warmUp.to &&
+  before.celsius < warmUp.from &&
+  before.minutes >= warmUp.minutes;
+
 const why = (
   celsius: number,
   unit: TemperatureUnit,
-  before: number | null,
+  before: Before | null,
   hasLetter: boolean,
 ): string | null => {
   if (celsius < lowest || celsius > highest)
     return `outside ${lowest}..${highest} degC, where water tests lie`;
   if (celsius > boiling && unit === "degC" && !hasLetter)
     return "hotter than boiling water in degC";
-  if (before === null || Math.abs(celsius - before) <= longestStep) return null;
-  return `${differenceText(celsius - before, unit)} from the reading before (${beforeText(before, unit)})`;
+  if (before === null || isWarmUp(celsius, before)) return null;
+  const step = celsius - before.celsius;
+  if (Math.abs(step) <= longestStep) return null;
+  return `${differenceText(step, unit)} from the reading before (${beforeText(before.celsius, unit)})`;
 };
 
 /**
  * Why a value is worth asking about (outside -40..130 degC, over boiling
  * water without a unit's letter, or more than 25 degC from the reading
- * `before`, degC) and what may have been meant; null where it looks right.
+ * before, warming up from below 35 to at most 60 degC left out) and what may
+ * have been meant; null where it looks right.
  */
 export const valueDoubt = (
   digits: string,
   unit: TemperatureUnit,
-  before: number | null,
+  before: Before | null,
   hasLetter: boolean,
 ): { readonly why: string; readonly advice: string } | null => {
   const reason = why(celsiusOf(digits, unit), unit, before, hasLetter);

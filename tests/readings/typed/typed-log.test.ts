@@ -45,7 +45,7 @@ describe("addReading", () => {
   it("compares each probe with itself, over readings it missed", () => {
     const log = emptyLog(["Jar", "Kitchen"], "degC", null, false);
     const two = logOf(["22:00 41.2 19.5", "23:00 41.1 -"], log);
-    expect(sentenceOf(placedIn(two, "0:10 41.0 46"))).toContain("the reading before (19.5)");
+    expect(sentenceOf(placedIn(two, "0:10 41.0 62"))).toContain("the reading before (19.5)");
   });
 
   it("moves all readings a day back when one is still to come and no date was said", () => {

@@ -1,6 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { valueDoubt } from "../../../src/readings/typed/value-doubt.ts";
 
+const since = (celsius: number | null, minutes = 10) =>
+  celsius === null ? null : { celsius, minutes };
+
 // Constructed slips; the bounds are the ones stated in valueDoubt's own description.
 describe("valueDoubt", () => {
   it.each([
@@ -12,7 +15,7 @@ describe("valueDoubt", () => {
     ["212", "degF", null],
     ["100.4", "degC", 90],
   ] as const)("%s %s after %s is not asked about", (digits, unit, before) => {
-    expect(valueDoubt(digits, unit, before, false)).toBeNull();
+    expect(valueDoubt(digits, unit, since(before), false)).toBeNull();
   });
 
   it.each([
@@ -26,9 +29,16 @@ describe("valueDoubt", () => {
     ["67", "degC", 41, "26 degC from", ""],
     ["-41", "degC", null, "outside", ""],
   ] as const)("%s %s after %s: %s", (digits, unit, before, why, advice) => {
-    const doubt = valueDoubt(digits, unit, before, false);
+    const doubt = valueDoubt(digits, unit, since(before), false);
     expect(doubt?.why).toContain(why);
     expect(doubt?.advice).toBe(advice);
+  });
+
+  it("lets cold water warm up, and only that", () => {
+    expect(valueDoubt("41.1", "degC", since(13.2, 60), false)).toBeNull();
+    expect(valueDoubt("41.1", "degC", since(13.2, 5), false)).not.toBeNull();
+    expect(valueDoubt("71.1", "degC", since(13.2, 60), false)).not.toBeNull();
+    expect(valueDoubt("13.2", "degC", since(41.1, 60), false)?.why).toContain("28 degC from");
   });
 
   it("lets pass what is hot but has its letter", () => {
