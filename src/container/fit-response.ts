@@ -6,6 +6,7 @@ import { heldMeans } from "./held-means.ts";
 import { isMeasured, roomLevel, type RoomKnowledge } from "./room-level.ts";
 import { shareLost } from "./share-lost.ts";
 import { thinned } from "./thin-readings.ts";
+import { unseenRoom } from "./unseen-room.ts";
 
 /** A water test with a probe in the bath and one in the food. Minutes from one zero; degC, corrected. */
 export interface ResponseInput {
@@ -46,16 +47,24 @@ const leastHeld = 3;
  * @returns null where fewer than 3 readings of the food in the hold have the bath beside them
  */
 export const fitContainerResponse = (input: ResponseInput): ContainerResponse | null => {
-  const { room, hold, thermometers } = input;
+  const { hold, thermometers } = input;
+  const room = withReadings(input.room);
   const shared = sharedReadings(input);
   if (shared === null) return null;
   const { bath, food } = shared;
   const held = within(food, hold);
   if (held.minutes.length < leastHeld) return null;
-  const roomCourse = room !== null && isMeasured(room) ? reduced(room) : null;
-  const lagMinutes = fitLag({ bath, food, room: roomCourse?.minutes.length ? roomCourse : null });
-  const means = heldMeans(bath, held, lagMinutes?.value ?? null);
-  const apart = Math.hypot(means.scatter, differenceUncertainty(input));
+  const plain = heldMeans(bath, held, null);
+  const fixed = differenceUncertainty(input);
+  const lagMinutes = fitLag(
+    { bath, food, room: room !== null && isMeasured(room) ? reduced(room) : null },
+    {
+      resolution: Math.hypot(input.bath.resolution, input.food.resolution),
+      unseenRoom: unseenRoom(room, plain, Math.hypot(plain.scatter, fixed)),
+    },
+  );
+  const means = lagMinutes === null ? plain : heldMeans(bath, held, lagMinutes.value);
+  const apart = Math.hypot(means.scatter, fixed);
   const level = roomLevel(
     room,
     { fromMinute: held.minutes[0]!, toMinute: held.minutes.at(-1)! },
@@ -68,6 +77,10 @@ export const fitContainerResponse = (input: ResponseInput): ContainerResponse | 
     room: level && { mean: level.mean, from: level.from },
   };
 };
+
+/** A room probe without a reading is no room probe. */
+const withReadings = (room: RoomKnowledge | null): RoomKnowledge | null =>
+  room !== null && isMeasured(room) && room.minutes.length === 0 ? null : room;
 
 const reduced = (course: Course): Course =>
   thinned(course, mostReadings, gapLimit(usualStep(course.minutes)));

@@ -6,9 +6,12 @@ import { followBath } from "./follow-bath.ts";
 export interface LagProblem {
   readonly bath: Course;
   readonly food: Course;
-  /** null: the room is taken as steady. */
+  /** null: nobody measured the room; it is taken to change slowly and smoothly. */
   readonly room: Course | null;
 }
+
+/** Parameters fitted to the food at most: lag, difference, start, share lost, and two for the room. */
+export const lagParameters = 6;
 
 /**
  * What the food's readings leave unexplained by a lag of `lag` minutes, degC.
@@ -19,20 +22,17 @@ export interface LagProblem {
  *   F = G - phi (G - R) + c + A exp(-(t - t0) / tau)
  *
  * G and R being bath and room as followed with the lag: phi the share lost to
- * the room, c the thermometers' difference (and, for a steady room, phi times
- * the room), A what the food was off its bath at the start.
+ * the room, c the thermometers' difference, A what the food was off its bath
+ * at the start. For a room nobody measured a parabola in time stands for phi R.
  */
 export const lagResiduals = ({ bath, food, room }: LagProblem, lag: number): Float64Array => {
   const { minutes, celsius } = food;
   const followed = followBath(bath, lag, minutes);
-  const surroundings = room === null ? null : followBath(room, lag, minutes);
-  const towardsRoom =
-    surroundings === null ? followed : followed.map((value, i) => value - surroundings[i]!);
-  const start = bath.minutes[0]!;
+  const since = minutes.map((minute) => minute - bath.minutes[0]!);
   const basis = orthonormal([
     new Float64Array(minutes.length).fill(1),
-    minutes.map((minute) => Math.exp((start - minute) / lag)),
-    towardsRoom,
+    since.map((minute) => Math.exp(-minute / lag)),
+    ...roomColumns(room === null ? null : followBath(room, lag, minutes), followed, since),
   ]);
   return orthogonalPart(
     celsius.map((value, i) => value - followed[i]!),
@@ -40,8 +40,14 @@ export const lagResiduals = ({ bath, food, room }: LagProblem, lag: number): Flo
   );
 };
 
-/** Parameters fitted to the food: lag, share lost, thermometers' difference, start. */
-export const lagParameters = 4;
+const roomColumns = (
+  room: Float64Array | null,
+  followed: Float64Array,
+  since: Float64Array,
+): readonly Float64Array[] =>
+  room === null
+    ? [followed, since, since.map((minute) => minute ** 2)]
+    : [followed.map((value, i) => value - room[i]!)];
 
 export const sumOfSquares = (values: Float64Array): number => {
   let squares = 0;

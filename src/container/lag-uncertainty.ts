@@ -1,46 +1,97 @@
-import { autocorrelations } from "../stats/autocorrelation.ts";
-import { lagParameters, lagResiduals, type LagProblem, sumOfSquares } from "./lag-residuals.ts";
+import type { Course } from "./course.ts";
+import { lagResiduals, type LagProblem } from "./lag-residuals.ts";
+import { lagScatter } from "./lag-scatter.ts";
+import { lagSensitivity, type LagSensitivity, lagShift } from "./lag-sensitivity.ts";
 
-/** Step of the central difference, as a share of the lag. */
-const differenceStep = 1e-3;
-/** Beyond this share of the readings autocorrelations are mostly chance. */
-const longestLagShare = 0.25;
+/** What the readings themselves do not show. */
+export interface LagDoubts {
+  /** Display steps of bath and food together, root of the sum of squares, degC. */
+  readonly resolution: number;
+  /** Standard deviation of what a room nobody measured does to the food, degC; 0 where it was measured. */
+  readonly unseenRoom: number;
+}
 
 /**
- * Standard uncertainty of the fitted lag, minutes, from the curvature of the
- * sum of squares, with residuals that hang together in time heeded:
- *
- *   u^2 = sum_k gamma_k D_k / D_0^2
- *
- * gamma the residuals' autocovariances up to where they first vanish, D_k the
- * lagged products of the residuals' derivative by the lag (least squares under
- * correlated errors; Hamilton 1994, Time Series Analysis, 8.2). Never below
- * what independent residuals would give.
+ * Probes have a lag of their own, seconds to a minute in water; that of two
+ * probes differs by about this much (an assumption), minutes.
  */
-export const lagUncertainty = (problem: LagProblem, lag: number): number => {
-  const residuals = lagResiduals(problem, lag);
-  const step = lag * differenceStep;
-  const above = lagResiduals(problem, lag + step);
-  const below = lagResiduals(problem, lag - step);
-  const slope = above.map((value, i) => (value - below[i]!) / (2 * step));
-  const steepness = sumOfSquares(slope);
-  const variance = sumOfSquares(residuals) / (residuals.length - lagParameters);
-  const inflation = correlationFactor(residuals, slope, steepness);
-  return Math.sqrt((variance * inflation) / steepness);
+const probesDiffer = 0.1;
+
+/**
+ * Standard uncertainty of the fitted lag, minutes: scatter of the residuals,
+ * rounding, the bath between its readings, a room nobody measured, and the
+ * probes' own lags, added in quadrature (JCGM 100, 5.1.2).
+ */
+export const lagUncertainty = (problem: LagProblem, lag: number, doubts: LagDoubts): number => {
+  const sensitivity = lagSensitivity(problem, lag);
+  const { minutes, celsius } = problem.food;
+  return Math.hypot(
+    lagScatter(sensitivity),
+    roundingPart(sensitivity, celsius, doubts.resolution),
+    betweenReadings(problem, lag, sensitivity),
+    roomPart(sensitivity, minutes, doubts.unseenRoom),
+    probesDiffer,
+  );
 };
 
-/** By how much correlated residuals make the lag's variance larger than independent ones, at least 1. */
-const correlationFactor = (
-  residuals: Float64Array,
-  slope: Float64Array,
-  steepness: number,
+/**
+ * Rounding errors are one and the same for as long as a reading stays within
+ * half a step, and independent from then on; each is d / sqrt(12).
+ */
+const roundingPart = (
+  { slope, steepness }: LagSensitivity,
+  celsius: Float64Array,
+  resolution: number,
 ): number => {
-  const correlations = autocorrelations(residuals, residuals.length * longestLagShare);
-  let factor = 1;
-  for (let k = 1; k < correlations.length && correlations[k]! > 0; k += 1) {
-    let products = 0;
-    for (let i = k; i < slope.length; i += 1) products += slope[i]! * slope[i - k]!;
-    factor += (2 * correlations[k]! * products) / steepness;
+  let [squares, sum, level] = [0, 0, NaN];
+  for (let i = 0; i < slope.length; i += 1) {
+    if (!(Math.abs(celsius[i]! - level) < resolution / 2)) {
+      squares += sum ** 2;
+      [sum, level] = [0, celsius[i]!];
+    }
+    sum += slope[i]!;
   }
-  return Math.max(1, factor);
+  squares += sum ** 2;
+  return (resolution * Math.sqrt(squares / 12)) / steepness;
+};
+
+/**
+ * What the bath did between its readings nobody saw. Leaving out every second
+ * reading moves the lag by that error once (where the bath has kinks) to three
+ * times (where it is smooth, the error growing with the square of the
+ * interval); taken as twice.
+ */
+const betweenReadings = (problem: LagProblem, lag: number, sensitivity: LagSensitivity): number => {
+  const moved = [0, 1].map((phase) => {
+    const coarser = lagResiduals({ ...problem, bath: everySecond(problem.bath, phase) }, lag);
+    return lagShift(
+      sensitivity,
+      coarser.map((value, i) => value - sensitivity.residuals[i]!),
+    );
+  });
+  return Math.hypot(...moved) / Math.SQRT2 / 2;
+};
+
+const everySecond = ({ minutes, celsius }: Course, phase: number): Course => {
+  const kept = (_: number, index: number): boolean =>
+    index % 2 === phase || index === 0 || index === minutes.length - 1;
+  return { minutes: minutes.filter(kept), celsius: celsius.filter(kept) };
+};
+
+/** A room's day, and its quicker changes at a third of that (an assumption), minutes. */
+const roomWaves = [
+  { period: 1440, share: 1 },
+  { period: 480, share: 1 / 3 },
+] as const;
+
+/** A wave of unknown phase has this standard deviation in its cosine and in its sine. */
+const roomPart = (sensitivity: LagSensitivity, minutes: Float64Array, unseen: number): number => {
+  if (unseen === 0) return 0;
+  const shifts = roomWaves.flatMap(({ period, share }) =>
+    [Math.cos, Math.sin].map((wave) => {
+      const error = minutes.map((minute) => wave((2 * Math.PI * minute) / period));
+      return share * unseen * lagShift(sensitivity, error);
+    }),
+  );
+  return Math.hypot(...shifts);
 };
