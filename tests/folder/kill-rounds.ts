@@ -37,6 +37,7 @@ const ours = /^\.holdband/;
 export const startFolder = (folder: string): void => {
   mkdirSync(join(folder, "readings"), { recursive: true });
   writeFileSync(join(folder, "kitchen.yaml"), versionedText(0, "start"));
+  writeFileSync(join(folder, "kitchen.previous.yaml"), versionedText(0, "start"));
   writeFileSync(join(folder, "source.csv"), versionedText(4000, "source"));
 };
 
@@ -114,6 +115,31 @@ const killSoon = async ({ ready, kill }: Worker): Promise<void> => {
   kill();
 };
 
+const noCounts = (): KillCounts => ({
+  kills: 0,
+  lockedKills: 0,
+  partKills: 0,
+  versions: 0,
+  rawFiles: 0,
+  slowestTakeOver: 0,
+  faults: [],
+});
+
+/** Kills one process at its step of that number; 0: never. Gives all of its steps where it lived. */
+export const killAtStep = async (
+  bundle: string,
+  folder: string,
+  at: number,
+): Promise<{ readonly counts: KillCounts; readonly steps: number }> => {
+  startFolder(folder);
+  const counts = noCounts();
+  const worker = startWorker(bundle, ["dying", folder, String(at)]);
+  inspect(folder, await saidBy([worker], counts), 0, counts);
+  await takeOver(folder, counts);
+  const { lines } = await worker.ended;
+  return { counts, steps: Number(lines.at(-1)?.replace("steps ", "")) };
+};
+
 /** Rounds of one to three workers, each killed up to 200 ms after it began; until `kills`. */
 export const killRounds = async (
   bundle: string,
@@ -122,15 +148,7 @@ export const killRounds = async (
   tell: (counts: KillCounts) => void = () => undefined,
 ): Promise<KillCounts> => {
   startFolder(folder);
-  const counts: KillCounts = {
-    kills: 0,
-    lockedKills: 0,
-    partKills: 0,
-    versions: 0,
-    rawFiles: 0,
-    slowestTakeOver: 0,
-    faults: [],
-  };
+  const counts = noCounts();
   let version = 0;
   /* oxlint-disable no-await-in-loop -- round after round */
   for (let round = 0; counts.kills < kills; round += 1) {

@@ -10,6 +10,7 @@ import { updateKitchen } from "../../src/folder/kitchen-file.ts";
 import { storeRawFile, storeRawText } from "../../src/folder/raw-files.ts";
 import { done, failed, problemText } from "../../src/problem.ts";
 import type { Outcome } from "../../src/problem.ts";
+import { dieAtStep } from "./die-at-step.ts";
 import { versionOf, versionedText } from "./versioned-text.ts";
 
 /* oxlint-disable no-await-in-loop -- one step after the other is what is tested */
@@ -45,16 +46,24 @@ const updates = async (): Promise<void> => {
   for (let turn = 0; turn < Number(count); turn += 1) say(`version ${await nextVersion()}`);
 };
 
-/** Kitchen, typed readings, a logger's file, over and over. */
+/** Kitchen, typed readings, a logger's file. */
+const everything = async (): Promise<void> => {
+  const version = await nextVersion();
+  say(`version ${version}`);
+  const typed = await storeRawText(folder, "typed.csv", versionedText(version, "typed"));
+  say(`raw ${must(typed).path}`);
+  say(`raw ${must(await storeRawFile(folder, join(folder, "source.csv"))).path}`);
+};
+
 const forever = async (): Promise<void> => {
-  const source = join(folder, "source.csv");
-  for (;;) {
-    const version = await nextVersion();
-    say(`version ${version}`);
-    const typed = await storeRawText(folder, "typed.csv", versionedText(version, "typed"));
-    say(`raw ${must(typed).path}`);
-    say(`raw ${must(await storeRawFile(folder, source)).path}`);
-  }
+  for (;;) await everything();
+};
+
+/** Once, and dead at the step of the given number. */
+const dying = async (): Promise<void> => {
+  const steps = await dieAtStep(Number(count));
+  await everything();
+  say(`steps ${steps()}`);
 };
 
 /** Takes the lock again and again, and sometimes dies with it. */
@@ -76,7 +85,7 @@ const storm = async (): Promise<void> => {
   }
 };
 
-const modes: Readonly<Record<string, () => Promise<void>>> = { updates, forever, storm };
+const modes: Readonly<Record<string, () => Promise<void>>> = { updates, forever, dying, storm };
 
 say("ready");
 await modes[mode]?.();
