@@ -3,6 +3,7 @@
  * knows what the options mean, so that --help starts fast.
  */
 import { Command, CommanderError, Option } from "commander";
+import type { Argument } from "commander";
 import type { Problem } from "../problem.ts";
 import type { CommandEntry, TypedOptions } from "./entries/command-entry.ts";
 import { spreadRepeated } from "./repeated-values.ts";
@@ -49,13 +50,24 @@ const commandOf = (entry: CommandEntry): Command => {
 const mainExample = `
 Example:
   holdband check night.csv --low 37C --high 39C --hours 36 --report night.html
+  holdband init my-kitchen
   holdband demo`;
+
+/** Every command has options; saying so in each line would only push its description aside. */
+const shortTerm = (command: Command): string =>
+  [command.name(), ...command.registeredArguments.map(argumentTerm)].join(" ");
+
+const argumentTerm = (argument: Argument): string => {
+  const name = `${argument.name()}${argument.variadic ? "..." : ""}`;
+  return argument.required ? `<${name}>` : `[${name}]`;
+};
 
 const programOf = (version: string): Command =>
   new Command("holdband")
     .description("Reads overnight water tests and says which culture an appliance can hold.")
     .version(version)
     .usage("<command> [options]")
+    .configureHelp({ subcommandTerm: shortTerm })
     .addHelpText("after", mainExample);
 
 /** Reads a command line (without node and script). Never prints, never exits. */

@@ -1,5 +1,5 @@
+const two = (value: number): string => String(value).padStart(2, "0");
+
 /** The day on the wall calendar where the program runs, as ISO date. */
-export const localDay = (now: Date): string => {
-  const two = (value: number): string => String(value).padStart(2, "0");
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-};
+export const localDay = (now: Date): string =>
+  `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;

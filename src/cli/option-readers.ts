@@ -37,12 +37,18 @@ export const within =
   <Value extends number>(value: Value | null): Value | null =>
     value !== null && value >= low && value <= high ? value : null;
 
+/** What was read, and the words it was read from. */
+export type Written<Value> = Value & { readonly written: string };
+
 export const plausible = (found: TypedTemperature | null): TypedTemperature | null =>
   found !== null && within(-40, 200)(found.celsius) !== null ? found : null;
 
 export const oneTemperature = read(
   "a temperature between -40 and 200 degC, such as 38, 38C or 100.4F",
-  (text) => plausible(parseTemperature(text)),
+  (text): Written<TypedTemperature> | null => {
+    const found = plausible(parseTemperature(text));
+    return found === null ? null : { ...found, written: text.trim() };
+  },
 );
 
 export const temperature = once(oneTemperature);
@@ -59,10 +65,14 @@ const rising = (range: TypedRange | null): TypedRange | null =>
 
 export const range = (example: string) =>
   once(
-    read(`two temperatures, the lower first, such as ${example}`, (text) => {
-      const found = rising(parseRange(text));
-      return found && plausible(found.low) && plausible(found.high) ? found : null;
-    }),
+    read(
+      `two temperatures, the lower first, such as ${example}`,
+      (text): Written<TypedRange> | null => {
+        const found = rising(parseRange(text));
+        const isOne = found && plausible(found.low) && plausible(found.high);
+        return isOne ? { ...found, written: text.trim() } : null;
+      },
+    ),
   );
 
 export const oneOf = <Value extends string>(

@@ -23,7 +23,10 @@ export const doubtful = (
   after: Thermometer,
   unit: TemperatureUnit,
 ): Outcome<never> | null => {
-  const doubts = newDoubts(before, after);
+  const first = before?.checks.length ?? 0;
+  const confirmed = after.checks.some((check, at) => at >= first && check.confirmed);
+  // A confirmed check may put an older one in doubt; that is shown, and stops nothing.
+  const doubts = newDoubts(before, after).filter(({ check }) => !confirmed || check >= first);
   if (doubts.length === 0) return null;
   if (doubts.some(({ code }) => code === "boiling-place-unknown")) {
     return failed("option-missing", {

@@ -1,20 +1,16 @@
 /** A thermometer's correction, where its water boiled, and the windows it was judged for. */
 import { findCulture } from "../../culture/catalogue.ts";
+import { analyseThermometer } from "../../kitchen-analysis/thermometers.ts";
 import type { ThermometerAnalysis } from "../../kitchen-analysis-types.ts";
 import type { Kitchen, KitchenThermometer } from "../../kitchen/kitchen.ts";
 import { done } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
 import type { JudgedWindow, ThermometerFindings } from "../../report/thermometer-terminal.ts";
 import { boilingPoint } from "../../thermometer/boiling-point.ts";
-import { lastChecked } from "../../thermometer/check-age.ts";
 import { correctionAt } from "../../thermometer/correction-at.ts";
-import { thermometerModel } from "../../thermometer/thermometer-model.ts";
 import { judgeForWindow } from "../../thermometer/window-fitness.ts";
 import { windowOf } from "./thermometer-options.ts";
 import type { ThermometerOptions } from "./thermometer-options.ts";
-
-/** A room, the two usual long holds, and the heating step of milk, degC. */
-const shownReadings = [20, 38, 43, 90];
 
 export interface NamedWindow {
   /** null for one typed by hand. */
@@ -38,20 +34,6 @@ export const windowsAsked = (
     windows.push({ name: found.value.name, low: found.value.low, high: found.value.high });
   }
   return done(windows);
-};
-
-export const analyseThermometer = (
-  thermometer: KitchenThermometer,
-  today: string,
-): ThermometerAnalysis => {
-  const { model, questions } = thermometerModel(thermometer);
-  return {
-    thermometer,
-    model,
-    corrections: shownReadings.map((reading) => correctionAt(model, reading)),
-    questions,
-    checked: lastChecked(thermometer.checks, today),
-  };
 };
 
 const judged = ({ model }: ThermometerAnalysis, window: NamedWindow): JudgedWindow => {

@@ -12,31 +12,39 @@ import {
   range,
   read,
   several,
-  spread,
   temperature,
   words,
 } from "../option-readers.ts";
 import { kitchenShapes } from "./kitchen-folder.ts";
 
+/** Metres, with the words: without a unit 1450 could be feet. */
 const altitude = once(
-  read("a height above sea level with its unit, such as 1450m or 4760ft", (text) =>
-    /[a-z]\s*$/i.test(text) ? readAltitude(text) : null,
-  ),
-);
-
-/** hPa; how it was reduced is another option's word. */
-const pressure = once(
-  read('the air\'s pressure with its unit, such as "851 hPa", "25.1 inHg" or "638 mmHg"', (text) =>
-    /[a-z]\s*$/i.test(text) ? (readPressure(`${text} station`)?.hectopascal ?? null) : null,
-  ),
-);
-
-const step = once(
-  read("a step of temperature above 0, such as 0.1 or 0.2F", (text) => {
-    const found = parseTemperatureDifference(text);
-    return found !== null && found > 0 && found <= 10 ? found : null;
+  read("a height above sea level with its unit, such as 1450m or 4760ft", (text) => {
+    const metres = /[a-z]\s*$/i.test(text) ? readAltitude(text) : null;
+    return metres === null ? null : { metres, written: text.trim() };
   }),
 );
+
+/** hPa, with the words; how it was reduced is another option's word. */
+const pressure = once(
+  read(
+    'the air\'s pressure with its unit, such as "851 hPa", "25.1 inHg" or "638 mmHg"',
+    (text) => {
+      const found = /[a-z]\s*$/i.test(text) ? readPressure(`${text} station`) : null;
+      return found === null ? null : { hectopascal: found.hectopascal, written: text.trim() };
+    },
+  ),
+);
+
+const aboveNothing = (expected: string) =>
+  once(
+    read(expected, (text) => {
+      const found = parseTemperatureDifference(text);
+      return found !== null && found > 0 && found <= 10
+        ? { celsius: found, written: text.trim() }
+        : null;
+    }),
+  );
 
 export const thermometerShape = z.object({
   ...kitchenShapes,
@@ -47,9 +55,16 @@ export const thermometerShape = z.object({
   pressureAt: oneOf("station or sea-level", { station: "station", "sea-level": "sea-level" }),
   reference: temperature,
   reads: several(oneTemperature),
-  referenceUncertainty: spread("a standard uncertainty"),
-  accuracy: spread("a half-width"),
-  resolution: step,
+  referenceUncertainty: once(
+    read("a standard uncertainty of 0 to 20 degC, such as 0.05 or 0.1F", (text) => {
+      const found = parseTemperatureDifference(text);
+      return found !== null && found >= 0 && found <= 20
+        ? { celsius: found, written: text.trim() }
+        : null;
+    }),
+  ),
+  accuracy: aboveNothing("a half-width above 0, such as 0.5 or 0.9F"),
+  resolution: aboveNothing("a step of temperature above 0, such as 0.1 or 0.2F"),
   name: words("a name, such as Pen thermometer"),
   date: once(read("a day as year-month-day, such as 2026-02-14", readDate)),
   confirm: flag,

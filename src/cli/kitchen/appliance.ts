@@ -1,0 +1,39 @@
+/** `appliance`: lists appliances, shows one, adds one or changes what is said of it. */
+import type { ApplianceEntry } from "../../kitchen/edits/entries.ts";
+import { withAppliance } from "../../kitchen/edits/with-appliance.ts";
+import type { Kitchen } from "../../kitchen/kitchen.ts";
+import { failed } from "../../problem.ts";
+import type { Outcome } from "../../problem.ts";
+import { commandRun } from "../command-run.ts";
+import { applianceShape, saidAppliance } from "./appliance-options.ts";
+import { applianceList } from "./kitchen-lists.ts";
+import { applianceOf } from "./known-ids.ts";
+import { sectionCommand } from "./section-command.ts";
+
+const controls = ["control", "programs", "steps", "marks"] as const;
+
+const incomplete = (said: ApplianceEntry, id: string): Outcome<never> | null => {
+  if (said.kind === undefined) {
+    return failed("option-missing", { option: "--kind", why: `${id} is new to this kitchen` });
+  }
+  if (controls.some((key) => said[key] !== undefined)) return null;
+  const option = "--control fixed, --programs, --steps or --marks";
+  const why = `${id} is new to this kitchen, and a verdict is about one setting`;
+  return failed("option-missing", { option, why });
+};
+
+export const appliance = commandRun(applianceShape, [], (words, options, shell) =>
+  sectionCommand({
+    what: "appliance",
+    plural: "appliances",
+    folder: options,
+    id: words[0],
+    said: saidAppliance(options),
+    entries: ({ appliances }: Kitchen) => appliances,
+    find: applianceOf,
+    incomplete,
+    put: withAppliance,
+    lines: (kitchen, appliances, page) => applianceList({ ...kitchen, appliances }, page),
+    shell,
+  }),
+);
