@@ -1,5 +1,5 @@
 /** Entries as text: block style for groups, one line for lists of values and for probes. */
-import { Document, isMap, isScalar, isSeq, visit } from "yaml";
+import { Document, isMap, isScalar, isSeq, Scalar, visit } from "yaml";
 import { emptyMap, isPlainMap } from "../text/plain-data.ts";
 import type { PlainData } from "../text/plain-data.ts";
 
@@ -29,9 +29,17 @@ export const dataOf = (value: EntryValue): PlainData => {
   return result;
 };
 
-/** Numbers as numbers, so that they are not quoted; null-like texts and the rest as they are. */
+/** A text of several lines always in quotes: without, some would not read back as they were. */
+const severalLines = (text: string): Scalar => {
+  const scalar = new Scalar(text);
+  scalar.type = "QUOTE_DOUBLE";
+  return scalar;
+};
+
+/** Numbers as numbers, so that they are not quoted; the rest as texts. */
 const forWriting = (value: EntryValue): unknown => {
   if (typeof value === "boolean") return value ? "yes" : "no";
+  if (typeof value === "string" && value.includes("\n")) return severalLines(value);
   if (Array.isArray(value)) return (value as readonly EntryValue[]).map(forWriting);
   if (!isGroup(value)) return value ?? null;
   const kept = Object.entries(value).filter(([, one]) => one !== null && one !== undefined);
@@ -45,15 +53,17 @@ const style = {
   flowCollectionPadding: false,
 } as const;
 
-/** Lists of plain values, and each probe, take one line. */
+/** Lists of plain values, and each probe, take one line; the list of cultures grows and does not. */
 const onOneLine = (document: Document): void => {
+  const whole = new Set<unknown>([document.contents]);
   visit(document, {
     Seq: (_, node) => {
-      const outermost = node === document.contents;
-      if (!outermost && node.items.every((item) => isScalar(item))) node.flow = true;
+      if (!whole.has(node) && node.items.every((item) => isScalar(item))) node.flow = true;
     },
     Pair: (_, { key, value }) => {
-      if (!isScalar(key) || key.value !== "probes" || !isMap(value)) return;
+      const name = isScalar(key) ? key.value : null;
+      if (name === "cultures") whole.add(value);
+      if (name !== "probes" || !isMap(value)) return;
       for (const { value: probe } of value.items) if (isMap(probe)) probe.flow = true;
     },
   });

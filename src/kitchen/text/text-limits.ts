@@ -2,7 +2,7 @@
  * What is refused before the YAML parser sees it: texts so large or so deeply
  * nested that parsing them would overrun the call stack, and characters that
  * have no place in a text file. The parser works by recursion; its depth grows
- * with indentation, with indicators on one line, and with open brackets.
+ * with indentation, with keys and dashes on one line, and with open brackets.
  */
 import { Lexer } from "yaml";
 
@@ -14,7 +14,7 @@ export interface TextFault {
 
 const longestText = 5_000_000;
 const deepestColumn = 100;
-const indicatorsOnLine = 100;
+const nestedOnLine = 100;
 const openBrackets = 50;
 
 /** Characters no editor puts into a text, and lone carriage returns. */
@@ -30,11 +30,8 @@ const lineRules: readonly (readonly [(line: string) => boolean, string, string])
     `at most ${deepestColumn} spaces before a line`,
     "more of them",
   ],
-  [
-    (line) => (line.match(/[-?:][ \t\r]/g)?.length ?? 0) > indicatorsOnLine,
-    `at most ${indicatorsOnLine} entries on one line`,
-    "more of them",
-  ],
+  // A run of these is what the parser's first pass goes down into.
+  [(line) => /^\s*(?:[-?:]\s+){20}/.test(line), "entries in few layers", "many on one line"],
 ];
 
 const faultOfLine = (line: string, number: number): TextFault | null => {
@@ -50,14 +47,18 @@ const depthOf: ReadonlyMap<string, number> = new Map([
   ["]", -1],
 ]);
 
-/** The line on which brackets stand open too deep, 0 where they do not. */
+const indicators: ReadonlySet<string> = new Set(["-", "?", ":"]);
+
+/** The line on which brackets, or keys outside of them, stand too deep in each other; 0 where none do. */
 const tooDeepLine = (text: string): number => {
-  let line = 1;
-  let depth = 0;
+  let [line, brackets, keys] = [1, 0, 0];
   for (const token of new Lexer().lex(text)) {
-    depth = Math.max(0, depth + (depthOf.get(token) ?? 0));
-    if (depth > openBrackets) return line;
-    if (token.includes("\n")) line += token.split("\n").length - 1;
+    brackets = Math.max(0, brackets + (depthOf.get(token) ?? 0));
+    if (brackets === 0 && indicators.has(token)) keys += 1;
+    if (brackets > openBrackets || keys > nestedOnLine) return line;
+    if (!token.includes("\n")) continue;
+    line += token.split("\n").length - 1;
+    keys = 0;
   }
   return 0;
 };
@@ -72,5 +73,7 @@ export const textFault = (text: string): TextFault | null => {
     if (fault !== null) return fault;
   }
   const line = tooDeepLine(text);
-  return line === 0 ? null : { line, expected: "brackets in few layers", found: "too many open" };
+  return line === 0
+    ? null
+    : { line, expected: "entries in few layers", found: "many in each other" };
 };
