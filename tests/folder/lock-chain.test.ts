@@ -1,6 +1,8 @@
 import { readFileSync } from "node:fs";
-import { join } from "node:path";
-import { describe, expect, it } from "vitest";
+import files from "node:fs/promises";
+import { syncBuiltinESMExports } from "node:module";
+import { basename, join } from "node:path";
+import { describe, expect, it, onTestFinished, vi } from "vitest";
 import { readChain, releaseLock, takeLock } from "../../src/folder/lock-chain.ts";
 import { deadRecord, plant } from "./dead-lock.ts";
 import { namesIn, temporaryFolder, write } from "./temporary-folder.ts";
@@ -84,6 +86,28 @@ describe("the lock as a chain", () => {
     expect(namesIn(folder)).toEqual(before);
     await releaseLock(folder, other ?? []);
     expect(namesIn(folder)).toEqual([]);
+  });
+
+  it("goes first file first, or others would find a part of the chain to follow", async () => {
+    const folder = temporaryFolder();
+    const [one, two] = [deadRecord(), deadRecord()] as const;
+    plant(folder, one);
+    plant(folder, two, `.holdband-lock.1.${one.token}`);
+    const held = await taken(folder);
+    const removed = vi.spyOn(files, "rm");
+    syncBuiltinESMExports();
+    onTestFinished(() => {
+      removed.mockRestore();
+      syncBuiltinESMExports();
+    });
+    await releaseLock(folder, held);
+    const names = removed.mock.calls.map(([path]) => basename(String(path)));
+    expect(names.filter((name) => name.startsWith(".holdband-lock"))).toEqual([
+      ".holdband-lock",
+      `.holdband-lock.1.${one.token}`,
+      `.holdband-lock.2.${two.token}`,
+      `.holdband-lock.3.${held.at(-1)?.token}`,
+    ]);
   });
 
   it("sweeps up successors of locks long gone, once it is taken anew", async () => {
