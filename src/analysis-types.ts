@@ -2,6 +2,7 @@
 import type { UncertaintyComponent, Verdict, Requirement } from "./culture/verdict-types.ts";
 import type { Phase, ProbeNight } from "./hold/hold.ts";
 import type { Notice } from "./notice.ts";
+import type { Problem } from "./problem.ts";
 import type { CelsiusDifference, TemperatureUnit } from "./quantity.ts";
 import type { ByteSource, ReadingOptions, ReadingsFile } from "./readings/readings-file.ts";
 import type { Series } from "./readings/series.ts";
@@ -101,4 +102,6 @@ export interface ProbeThermometer {
 /** A file's bytes with their hash, which is asked for once the bytes have been read. */
 export interface HashedSource extends ByteSource {
   sha256(): string;
+  /** Why reading broke off, where it threw for a reason that is known. */
+  broken?(): Problem | null;
 }

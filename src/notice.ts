@@ -24,6 +24,9 @@ export interface NoticeFacts {
   "stuck-readings": { probe: string; minutes: number };
   "assumed-thermometer": { accuracy: number };
   "probes-without-thermometer": { probes: string; accuracy: number };
+  "thermometer-unchecked": { thermometer: string; accuracy: number; from: "stated" | "assumed" };
+  "check-left-out": { thermometer: string; check: string };
+  "check-old": { thermometer: string; months: number };
 }
 
 export type NoticeCode = keyof NoticeFacts;
@@ -70,6 +73,12 @@ const sentences: { [Code in NoticeCode]: (facts: NoticeFacts[Code]) => string } 
     `"${probe}" shows one and the same value for ${minutes} min; check that the logger was running.`,
   "probes-without-thermometer": ({ probes, accuracy }) =>
     `No thermometer is named for ${probes}, so it was assumed good to +-${accuracy} degC. Name one under "probes" of the test in kitchen.yaml.`,
+  "thermometer-unchecked": ({ thermometer, accuracy, from }) =>
+    `"${thermometer}" has no check, so it counts as good to +-${accuracy} degC (${from}). Check it in melting ice, and in boiling water, for a surer verdict.`,
+  "check-left-out": ({ thermometer, check }) =>
+    `A check of "${thermometer}" (${check}) looks doubtful, so it is left out of the correction. Check again, or write "confirmed: yes" under it in kitchen.yaml.`,
+  "check-old": ({ thermometer, months }) =>
+    `"${thermometer}" was checked ${months} months ago. Thermometers drift; check it again.`,
   "assumed-thermometer": ({ accuracy }) =>
     `Nothing was said about the thermometer, so it was assumed good to +-${accuracy} degC. Say --thermometer-accuracy or --correction for a surer verdict.`,
 };

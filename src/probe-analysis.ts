@@ -7,10 +7,15 @@ import type { Hold } from "./hold/hold.ts";
 import type { ReadProbe } from "./probe-night.ts";
 import { normalQuantile } from "./stats/normal.ts";
 
-/** What was asked of all probes, and what is known besides their readings. */
-export interface ProbeContext {
-  readonly request: Pick<AnalysisRequest, "requirements" | "room" | "confidence">;
+/** What is known besides a probe's readings. */
+interface EvidenceContext {
+  readonly request: Pick<AnalysisRequest, "room" | "confidence">;
   readonly runToRun: RunToRun;
+}
+
+/** The same with what was asked of all probes. */
+export interface ProbeContext extends EvidenceContext {
+  readonly request: Pick<AnalysisRequest, "requirements" | "room" | "confidence">;
 }
 
 /** Decides each requirement on the probes in the food's place; on those in the bath where a test has none. */
@@ -30,7 +35,7 @@ const isFood = ({ series }: ReadProbe): boolean => series.role === "food";
 /** What the verdict on one probe rests on. */
 export const evidenceOf = (
   { night, series, thermometer }: Pick<ReadProbe, "night" | "series" | "thermometer">,
-  { request, runToRun }: ProbeContext,
+  { request, runToRun }: EvidenceContext,
 ): VerdictEvidence => ({
   night,
   resolution: series.resolution,

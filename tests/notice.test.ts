@@ -22,6 +22,9 @@ const samples: { readonly [Code in NoticeCode]: NoticeFacts[Code] } = {
   "coarse-resolution": { probe: "Jar", resolution: 0.5 },
   "stuck-readings": { probe: "Jar", minutes: 90 },
   "assumed-thermometer": { accuracy: 1 },
+  "thermometer-unchecked": { thermometer: "Second logger", accuracy: 0.5, from: "stated" },
+  "check-left-out": { thermometer: "Pen", check: "melting ice, 2026-02-14" },
+  "check-old": { thermometer: "Pen", months: 14 },
   "probes-without-thermometer": { probes: '"Jar", "Bath"', accuracy: 1 },
 };
 

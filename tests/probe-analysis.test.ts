@@ -15,6 +15,10 @@ const analysed = (together: boolean, ...files: ProbePlaces[]) =>
     context,
   );
 
+/** Verdicts on a jar in one file and on a bath in another. */
+const counts = (together: boolean): readonly number[] =>
+  analysed(together, [["Jar", "food"]], [["Bath", "bath"]]).map(({ verdicts }) => verdicts.length);
+
 describe("analyseProbes", () => {
   const [probe] = analysed(false, [["Jar", "food"]]);
 
@@ -37,8 +41,6 @@ describe("analyseProbes", () => {
   });
 
   it("decides on the bath only where its water test has no probe in the food's place", () => {
-    const counts = (together: boolean) =>
-      analysed(together, [["Jar", "food"]], [["Bath", "bath"]]).map((one) => one.verdicts.length);
     expect(counts(false)).toEqual([2, 2]);
     expect(counts(true)).toEqual([2, 0]);
   });

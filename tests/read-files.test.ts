@@ -37,9 +37,9 @@ describe("readFiles", () => {
   it("puts loggers that ran together on one clock", async () => {
     const found = await read([jar, bath], { files: [plain, plain], together: true });
     if (!found.ok) throw new Error(found.problem.code);
-    expect(found.value.map(({ readings }) => [...readings.probes[0]!.minutes])).toEqual([
-      [10, 20, 30],
-      [0, 20, 40],
+    expect(found.value.map(({ readings }) => readings.probes[0]!.minutes)).toEqual([
+      Float64Array.of(10, 20, 30),
+      Float64Array.of(0, 20, 40),
     ]);
   });
 

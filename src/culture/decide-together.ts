@@ -114,12 +114,14 @@ const courseWeights = ({ hours }: Requirement, held: readonly HeldTest[]): reado
   return seen.map((one) => one / total);
 };
 
+/** Standard uncertainty of the mean of independent figures, from theirs. */
+const ofMean = (uncertainties: readonly number[]): number =>
+  Math.hypot(...uncertainties) / uncertainties.length;
+
 /** The longest test at the common level, with the doubt of all. */
 const commonEvidence = (held: readonly HeldTest[], level: number): HeldEvidence => {
   const longest = held.reduce((a, b) => (testedHours(b.hold) > testedHours(a.hold) ? b : a));
   const moved = shiftedEvidence(longest, level - longest.hold.mean);
-  const ofMean = (uncertainties: readonly number[]) =>
-    Math.hypot(...uncertainties) / uncertainties.length;
   return {
     ...moved,
     hold: { ...moved.hold, meanUncertainty: ofMean(held.map(({ hold }) => hold.meanUncertainty)) },

@@ -22,6 +22,14 @@ const steady = (level: number, hoursHeld = 12): NightShape => ({
 const doubt = ({ uncertainty }: Verdict, source: string): number =>
   uncertainty.find((one) => one.source === source)?.standardUncertainty ?? 0;
 
+const runs = (count: number) => ({ runToRun: futureRun({ deviation: 0.2, repeats: 1 }, count) });
+
+/** What two flat tests of so many hours leave open of 36. */
+const openAfter = (hoursHeld: number): number => {
+  const tests = [test({ hoursHeld, hold: () => 38 }), test({ hoursHeld, hold: () => 38 })];
+  return doubt(decideTogether(asked(37, 39, 36), tests), "hours not tested");
+};
+
 /** Constructed nights throughout. */
 describe("decideTogether with one test", () => {
   it("gives bit for bit what decide gives", () => {
@@ -98,9 +106,6 @@ describe("decideTogether with several tests", () => {
   });
 
   it("does not let a short test of the same level weaken a long one", () => {
-    const runs = (count: number) => ({
-      runToRun: futureRun({ deviation: 0.2, repeats: 1 }, count),
-    });
     const wanted = asked(37, 39, 36);
     const long = (count: number) => test(steady(38, 36), runs(count));
     const byHand = { ...steady(38, 8), stepMinutes: 60 };
@@ -113,17 +118,9 @@ describe("decideTogether with several tests", () => {
   });
 
   it("leaves more open the shorter all tests are", () => {
-    const open = (hoursHeld: number) =>
-      doubt(
-        decideTogether(asked(37, 39, 36), [
-          test({ hoursHeld, hold: () => 38 }),
-          test({ hoursHeld, hold: () => 38 }),
-        ]),
-        "hours not tested",
-      );
-    expect(open(6)).toBeGreaterThan(open(20));
-    expect(open(20)).toBeGreaterThan(open(36));
-    expect(open(36)).toBe(0);
+    expect(openAfter(6)).toBeGreaterThan(openAfter(20));
+    expect(openAfter(20)).toBeGreaterThan(openAfter(36));
+    expect(openAfter(36)).toBe(0);
   });
 });
 
@@ -131,6 +128,7 @@ describe("the tests a verdict rests on", () => {
   const good = test(steady(38));
   const short = test({ hoursHeld: 1.5, hold: () => 44 });
   const open = { ...good, night: { ...good.night, hold: null, holdReadings: null } };
+  const reaching = (peak: number) => ({ ...open, night: { ...open.night, peak } });
 
   it("are those with enough hold; else those that settled; else all", () => {
     expect(short.night.hold).not.toBeNull();
@@ -145,7 +143,6 @@ describe("the tests a verdict rests on", () => {
   });
 
   it("say by the highest temperature reached where none settled", () => {
-    const reaching = (peak: number) => ({ ...open, night: { ...open.night, peak } });
     const wanted = asked(60, 62, 10);
     expect(decideTogether(wanted, [reaching(31), reaching(30)])).toEqual(
       decide(wanted, reaching(31)),

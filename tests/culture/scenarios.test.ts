@@ -55,11 +55,12 @@ describe("drawScenarios", () => {
   });
 });
 
+const wave = (hour: number): number => 40 + 0.8 * Math.sin((2 * Math.PI * hour) / 24);
+
 describe("strengthLikelihoods", () => {
   it("let a test that saw a day without a wave calm the open hours of a short one", () => {
     const short = scenarioEvidenceOf(6, () => 40);
     const flatDay = strengthLikelihoods(scenarioEvidenceOf(36, () => 40));
-    const wave = (hour: number) => 40 + 0.8 * Math.sin((2 * Math.PI * hour) / 24);
     const wavyDay = strengthLikelihoods(scenarioEvidenceOf(36, wave));
     const unseen = (alsoSeen: readonly number[]) =>
       drawScenarios(short, 36, 0, alsoSeen).unseenUncertainty;

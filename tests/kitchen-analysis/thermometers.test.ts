@@ -1,0 +1,67 @@
+import { describe, expect, it } from "vitest";
+import { analyseThermometer, thermometerNotices } from "../../src/kitchen-analysis/thermometers.ts";
+import type { KitchenThermometer } from "../../src/kitchen/kitchen.ts";
+import { checkedPen, uncheckedPen } from "./small-kitchen.ts";
+
+const noticesOf = (thermometer: KitchenThermometer, today: string) =>
+  thermometerNotices(analyseThermometer(thermometer, today));
+
+const warmIce = (confirmed: boolean): KitchenThermometer => ({
+  ...uncheckedPen,
+  checks: [{ kind: "ice", readings: [6.1, 6, 6.1], date: "2026-05-02", confirmed }],
+});
+
+/** Constructed thermometers. */
+describe("analyseThermometer", () => {
+  it("tells the correction at 20, 38, 43 and 90 degC", () => {
+    const { corrections, questions } = analyseThermometer(checkedPen, "2026-06-01");
+    expect(corrections.map(({ reading }) => reading)).toEqual([20, 38, 43, 90]);
+    // One check: an offset, 37.7 - 38.0, with less doubt where it was made than far away.
+    for (const { correction } of corrections) expect(correction).toBeCloseTo(-0.3, 9);
+    expect(corrections[3]!.standardUncertainty).toBeGreaterThan(
+      corrections[1]!.standardUncertainty,
+    );
+    expect(questions).toEqual([]);
+  });
+
+  it("counts the days since the newest check", () => {
+    // 14 February to 1 June 2026: 14 + 31 + 30 + 31 + 1 = 107 days.
+    expect(analyseThermometer(checkedPen, "2026-06-01").checked).toEqual({
+      date: "2026-02-14",
+      daysAgo: 107,
+    });
+    expect(analyseThermometer(uncheckedPen, "2026-06-01").checked).toBeNull();
+  });
+});
+
+describe("thermometerNotices", () => {
+  it("has nothing to say of a fresh check", () => {
+    expect(noticesOf(checkedPen, "2027-02-14")).toEqual([]);
+  });
+
+  it("says how many months ago an old check was made", () => {
+    // 14 February 2026 to 15 April 2027 is 14 months and a day.
+    expect(noticesOf(checkedPen, "2027-02-15")).toMatchObject([
+      { code: "check-old", facts: { months: 12 } },
+    ]);
+    expect(noticesOf(checkedPen, "2027-04-15")).toMatchObject([
+      { code: "check-old", facts: { thermometer: "Pen thermometer", months: 14 } },
+    ]);
+  });
+
+  it("says what stands in for a check that was never made", () => {
+    expect(noticesOf(uncheckedPen, "2026-06-01")).toMatchObject([
+      { code: "thermometer-unchecked", facts: { accuracy: 1, from: "stated" } },
+    ]);
+    expect(noticesOf({ ...uncheckedPen, accuracy: null }, "2026-06-01")).toMatchObject([
+      { code: "thermometer-unchecked", facts: { accuracy: 1, from: "assumed" } },
+    ]);
+  });
+
+  it("names a doubtful check that was left out, until it is confirmed", () => {
+    expect(noticesOf(warmIce(false), "2026-06-01")).toMatchObject([
+      { code: "check-left-out", facts: { check: "melting ice, 2026-05-02" } },
+    ]);
+    expect(noticesOf(warmIce(true), "2026-06-01")).toEqual([]);
+  });
+});
