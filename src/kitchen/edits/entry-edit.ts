@@ -2,11 +2,12 @@
 import { done, failed } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
 import type { DataPath } from "../fault.ts";
+import type { TestProbe } from "../kitchen.ts";
 import { readKitchen } from "../schema/kitchen-schema.ts";
 import { idsIn, thingOf } from "../schema/references.ts";
 import type { Section } from "../schema/references.ts";
 import { isPlainMap } from "../text/plain-data.ts";
-import type { PlainData } from "../text/plain-data.ts";
+import type { PlainData, PlainMap } from "../text/plain-data.ts";
 import type { Change } from "./change.ts";
 import { changedData } from "./change.ts";
 import { edited, openForEditing } from "./edit.ts";
@@ -18,21 +19,26 @@ import type { EntryValue } from "./written-entry.ts";
 
 export type Fields = { readonly [key: string]: EntryValue };
 
-const sectionJson = (editing: Editing, section: Section, change: Change | null): string | null => {
-  const data = editing.source.data;
-  const read = readKitchen(change === null ? data : changedData(data, change));
-  return read.ok ? JSON.stringify(read.kitchen[section]) : null;
+/** Probes are known by their names; their order says nothing. */
+const byName = (key: string, value: unknown): unknown =>
+  key === "probes"
+    ? (value as readonly TestProbe[]).toSorted((a, b) => (a.name < b.name ? -1 : 1))
+    : value;
+
+const entryJson = (data: PlainMap, section: Section, id: string): string | null => {
+  const read = readKitchen(data);
+  if (!read.ok) return null;
+  const entries: readonly { readonly id: string }[] = read.kitchen[section];
+  return JSON.stringify(entries.find((one) => one.id === id) ?? null, byName);
 };
 
-/** Whether writing the value there would leave the kitchen as it is. */
+/** Whether writing the value there would leave the entry as it is. */
 export const saysTheSame = (
-  editing: Editing,
+  { source: { data } }: Editing,
   section: Section,
-  path: DataPath,
-  value: EntryValue,
-): boolean =>
-  sectionJson(editing, section, null) ===
-  sectionJson(editing, section, { kind: "value", path, value });
+  id: string,
+  change: Change,
+): boolean => entryJson(data, section, id) === entryJson(changedData(data, change), section, id);
 
 export const taken = (editing: Editing, section: Section, id: string) =>
   failed("id-taken", { file: editing.file, what: thingOf[section], id });
@@ -81,5 +87,6 @@ export const withEntry = (
     const entry = valueAt(editing.source.data[section] ?? null, id);
     return edited(editing, path, fieldSteps(editing, path, entry, fields));
   }
-  return saysTheSame(editing, section, path, fields) ? done(text) : taken(editing, section, id);
+  const same = saysTheSame(editing, section, id, { kind: "value", path, value: fields });
+  return same ? done(text) : taken(editing, section, id);
 };

@@ -56,6 +56,6 @@ export const withCulture = (
     return edited(editing, ["cultures", editing.kitchen.cultures.length], steps);
   }
   if (options.replace === true) return changed(editing, index, id, entry);
-  const same = saysTheSame(editing, "cultures", path, value);
+  const same = saysTheSame(editing, "cultures", id, { kind: "value", path, value });
   return same ? done(text) : taken(editing, "cultures", id);
 };
