@@ -9,7 +9,6 @@ import type { JudgedWindow, ThermometerFindings } from "../../report/thermometer
 import { boilingPoint } from "../../thermometer/boiling-point.ts";
 import { correctionAt } from "../../thermometer/correction-at.ts";
 import { judgeForWindow } from "../../thermometer/window-fitness.ts";
-import { windowOf } from "./thermometer-options.ts";
 import type { ThermometerOptions } from "./thermometer-options.ts";
 
 export interface NamedWindow {
@@ -24,9 +23,11 @@ export const windowsAsked = (
   options: ThermometerOptions,
   kitchen: Kitchen | null,
 ): Outcome<readonly NamedWindow[]> => {
-  const typed = windowOf(options);
-  if (!typed.ok) return typed;
-  const windows: NamedWindow[] = typed.value === null ? [] : [{ name: null, ...typed.value }];
+  const { window } = options;
+  const windows: NamedWindow[] = [];
+  if (window !== undefined) {
+    windows.push({ name: null, low: window.low.celsius, high: window.high.celsius });
+  }
   for (const id of new Set(options.culture)) {
     const own = kitchen?.cultures.find((one) => one.id === id);
     const found = own === undefined ? findCulture(id) : done(own);

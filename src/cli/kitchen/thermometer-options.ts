@@ -1,15 +1,14 @@
 /** Options of `thermometer`, and every contradiction among them. */
 import * as z from "zod";
 import { readAltitude, readDate, readPressure } from "../../kitchen/schema/written-values.ts";
-import { parseTemperatureDifference } from "../../quantity-text.ts";
-import { done, failed } from "../../problem.ts";
+import { parseRange, parseTemperatureDifference } from "../../quantity-text.ts";
+import { failed } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
 import {
   flag,
   once,
   oneOf,
   oneTemperature,
-  range,
   read,
   several,
   temperature,
@@ -68,7 +67,12 @@ export const thermometerShape = z.object({
   name: words("a name, such as Pen thermometer"),
   date: once(read("a day as year-month-day, such as 2026-02-14", readDate)),
   confirm: flag,
-  window: range("36.5..39.5 or 97.7F..103.1F"),
+  window: once(
+    read("two temperatures, the lower first, such as 36.5..39.5 or 97.7F..103.1F", (text) => {
+      const found = parseRange(text);
+      return found !== null && found.low.celsius < found.high.celsius ? found : null;
+    }),
+  ),
   culture: z.array(z.string()).default([]),
 });
 
@@ -105,14 +109,4 @@ export const incomplete = (options: ThermometerOptions): Outcome<never> | null =
     return missing("--reference", "an uncertainty is of something");
   }
   return null;
-};
-
-/** Fails where a window has no width. */
-export const windowOf = (
-  options: ThermometerOptions,
-): Outcome<{ readonly low: number; readonly high: number } | null> => {
-  const { window } = options;
-  if (window === undefined) return done(null);
-  const [low, high] = [window.low.celsius, window.high.celsius];
-  return low < high ? done({ low, high }) : failed("window-inverted", { low, high });
 };

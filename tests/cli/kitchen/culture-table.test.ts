@@ -4,6 +4,9 @@ import { cultures } from "../../../src/culture/catalogue.ts";
 
 const page = { width: 80, ascii: false, unit: "degC" } as const;
 
+const row = (unit: "degC" | "degF") =>
+  cultureTable(cultures, { ...page, unit }).find((line) => line.startsWith("yoghurt "));
+
 describe("cultureTable", () => {
   it("fits 80 columns with every figure of the catalogue, in either unit", () => {
     for (const unit of ["degC", "degF"] as const) {
@@ -17,8 +20,6 @@ describe("cultureTable", () => {
 
   it("shows the person's unit first and the other in brackets", () => {
     // 41 to 45 degC are 105.8 to 113 degF, by definition of the scale.
-    const row = (unit: "degC" | "degF") =>
-      cultureTable(cultures, { ...page, unit }).find((line) => line.startsWith("yoghurt "));
     expect(row("degC")).toMatch(/^yoghurt +41-45 \(105\.8-113\) +43 \(109\.4\) +48 \(118\.4\) +5 /);
     expect(row("degF")).toMatch(/^yoghurt +105\.8-113 \(41-45\)/);
   });
