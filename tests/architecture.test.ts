@@ -396,9 +396,13 @@ const testedElsewhere: ReadonlyMap<string, string> = new Map([
   ["src/cli/kitchen/doubts.ts", "tests/cli/kitchen/thermometer.test.ts"],
   ["src/cli/kitchen/thermometer-options.ts", "tests/cli/kitchen/thermometer.test.ts"],
   ["src/cli/kitchen/thermometer-findings.ts", "tests/cli/kitchen/thermometer.test.ts"],
+  ["src/cli/enter/piped-log.ts", "tests/cli/enter/enter.test.ts"],
+  ["src/cli/enter/kitchen-target.ts", "tests/cli/enter/take-readings.test.ts, enter.test.ts"],
+  ["src/cli/enter/file-target.ts", "tests/cli/enter/take-readings.test.ts, enter.test.ts"],
+  ["src/cli/enter/said-of-test.ts", "tests/cli/enter/enter.test.ts, terminal.test.ts"],
   ["src/cli/command-run.ts", "tests/cli/kitchen/refusals.test.ts"],
   ["src/cli/flag-name.ts", "tests/cli/check-options.test.ts"],
-  ["src/cli/demo-story.ts", "tests/cli/demo.test.ts"],
+
 ]);
 
 const hasReason = (file: string): boolean =>

@@ -1,46 +1,68 @@
-/** `demo`: the invented example nights into a folder, with their report. */
-import { copyFile, mkdir, readFile, readdir } from "node:fs/promises";
-import { join } from "node:path";
+/** `demo`: the invented example kitchen into a folder, with its report. */
+import { copyFile, mkdir, readFile, readdir, stat } from "node:fs/promises";
+import { dirname, join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
+import { systemReason } from "../folder/system-reason.ts";
 import { done, failed } from "../problem.ts";
 import type { Outcome } from "../problem.ts";
-import { check } from "./check.ts";
 import type { TypedOptions } from "./command-line.ts";
 import { failure } from "./command-result.ts";
 import type { CommandResult, Shell } from "./command-result.ts";
-import { demoCommand, demoFiles, demoOptions } from "./demo-story.ts";
-import { systemReason } from "../folder/system-reason.ts";
+import { report } from "./kitchen/report.ts";
 
-const reportName = "report.html";
+const reportPath = join("reports", "kitchen.html");
+
+/** Files below a folder, by their paths in it. */
+const filesIn = async (folder: string): Promise<readonly string[]> => {
+  const found = await readdir(folder, { recursive: true, withFileTypes: true });
+  return found
+    .filter((entry) => !entry.isDirectory())
+    .map((entry) => relative(folder, join(entry.parentPath, entry.name)))
+    .toSorted();
+};
 
 const sameBytes = async (one: string, other: string): Promise<boolean> =>
   (await readFile(one)).equals(await readFile(other));
 
-const isForeign = async (name: string, folder: string, fixtures: string): Promise<boolean> => {
-  if (name === reportName) return false;
-  if (!demoFiles.includes(name)) return true;
-  return !(await sameBytes(join(folder, name), join(fixtures, name)));
+/** What stands in the folder and is not an earlier demo's. */
+const foreign = async (
+  folder: string,
+  names: readonly string[],
+  example: string,
+): Promise<readonly string[]> => {
+  const there = await filesIn(folder);
+  const strange = await Promise.all(
+    there.map(async (name) => {
+      if (name === reportPath) return false;
+      return !names.includes(name) || !(await sameBytes(join(folder, name), join(example, name)));
+    }),
+  );
+  return there.filter((_, at) => strange[at]);
 };
 
-/** A second run may write over the first one's files, but over nothing else. */
-const foreign = async (folder: string, fixtures: string): Promise<readonly string[]> => {
-  const names = await readdir(folder);
-  const strange = await Promise.all(names.map((name) => isForeign(name, folder, fixtures)));
-  return names.filter((_, at) => strange[at]);
+const copyInto = async (
+  folder: string,
+  names: readonly string[],
+  example: string,
+): Promise<void> => {
+  const folders = new Set(names.map((name) => dirname(join(folder, name))));
+  await Promise.all([...folders].map((one) => mkdir(one, { recursive: true })));
+  await Promise.all(names.map((name) => copyFile(join(example, name), join(folder, name))));
 };
 
-const prepareFolder = async (folder: string, fixtures: string): Promise<Outcome<void>> => {
+const prepareFolder = async (folder: string, example: string): Promise<Outcome<void>> => {
   try {
     await mkdir(folder, { recursive: true });
-    const found = await foreign(folder, fixtures);
+    const names = await filesIn(example);
+    const found = await foreign(folder, names, example);
     if (found.length > 0) return failed("folder-in-use", { folder, found: found.join(", ") });
-    await Promise.all(demoFiles.map((name) => copyFile(join(fixtures, name), join(folder, name))));
+    await copyInto(folder, names, example);
     return done(undefined);
   } catch (error) {
-    const code = (error as NodeJS.ErrnoException).code;
-    if (code === "EEXIST") return failed("folder-in-use", { folder, found: "it is a file" });
+    const isFile = (await stat(folder).catch(() => null))?.isFile() === true;
+    if (isFile) return failed("folder-in-use", { folder, found: "it is a file" });
     return failed("report-unwritable", {
-      file: join(folder, reportName),
+      file: join(folder, reportPath),
       why: systemReason(error),
     });
   }
@@ -48,28 +70,27 @@ const prepareFolder = async (folder: string, fixtures: string): Promise<Outcome<
 
 const guide = (folder: string): string =>
   [
-    "These nights are invented. The same, typed by hand:",
+    "This kitchen and its nights are invented. Look around in it:",
     "",
     `  cd ${folder}`,
-    `  holdband check ${demoFiles.join(" ")} \\`,
-    ...demoCommand.map((line, at) => `    ${line}${at === demoCommand.length - 1 ? "" : " \\"}`),
+    "  holdband thermometer",
+    "  holdband check readings/adjustable-cooker.csv --culture reuteri",
+    "  holdband report --appliance step-cooker",
     "",
-    `Open ${join(folder, reportName)} in a browser to see the report.`,
+    `Open ${join(folder, reportPath)} in a browser to see the report.`,
   ].join("\n");
 
-/** Copies the bundled nights into `folder` and checks them there. */
+/** Copies the bundled kitchen into `folder` and renders its report there. */
 export const demo = async (
   folder: string,
   typed: TypedOptions,
   shell: Shell,
 ): Promise<CommandResult> => {
   const json = typed["json"] === true;
-  const fixtures = fileURLToPath(new URL("fixtures/kitchen/readings/", shell.packageRoot));
-  const ready = await prepareFolder(folder, fixtures);
+  const example = fileURLToPath(new URL("fixtures/kitchen/", shell.packageRoot));
+  const ready = await prepareFolder(folder, example);
   if (!ready.ok) return failure(ready.problem, shell.version, json);
-  const paths = demoFiles.map((name) => join(folder, name));
-  const report = join(folder, reportName);
-  const result = await check(paths, { ...demoOptions, json, report: [report] }, shell);
+  const result = await report([], { kitchen: [folder], json }, shell);
   if (json || result.exitCode === 2) return result;
   return { ...result, out: `${result.out}\n\n${guide(folder)}` };
 };

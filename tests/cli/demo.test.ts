@@ -1,48 +1,67 @@
-import { readFileSync, statSync } from "node:fs";
+import { readFileSync, rmSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { demoCommand, demoFiles } from "../../src/cli/demo-story.ts";
-import { contractOf, holdband, listing, root, temporaryFolder, write } from "./run-holdband.ts";
+import { holdband, listing, root, temporaryFolder, write } from "./run-holdband.ts";
+
+const example = join(root, "fixtures", "kitchen");
+const night = join("readings", "adjustable-cooker.csv");
+
+interface KitchenJson {
+  readonly setUps: readonly {
+    readonly appliance: string;
+    readonly tests: readonly string[];
+    readonly verdicts: readonly { readonly culture: string; readonly verdict: string }[];
+  }[];
+  readonly tests: readonly { readonly problem: unknown }[];
+}
 
 describe("demo", () => {
-  it("copies the nights, writes the report and says where it is", () => {
+  it("copies the kitchen, writes its report and says where it is", () => {
     const folder = temporaryFolder();
     const run = holdband(["demo"], { cwd: folder });
     expect(run).toMatchObject({ exitCode: 0, err: "" });
-    expect(run.out).toContain(join("holdband-demo", "report.html"));
-    for (const name of demoFiles) {
-      const copied = readFileSync(join(folder, "holdband-demo", name));
-      expect(copied.equals(readFileSync(join(root, "fixtures", "kitchen", "readings", name)))).toBe(
-        true,
-      );
+    const made = join(folder, "holdband-demo");
+    expect(run.out).toContain(join("holdband-demo", "reports", "kitchen.html"));
+    for (const name of ["kitchen.yaml", night]) {
+      expect(readFileSync(join(made, name)).equals(readFileSync(join(example, name)))).toBe(true);
     }
-    const report = join(folder, "holdband-demo", "report.html");
+    const report = join(made, "reports", "kitchen.html");
     expect(readFileSync(report, "utf8")).toMatch(/^<!doctype html>/i);
     expect(statSync(report).size).toBeLessThan(1_200_000);
   });
 
-  it("tells its story: one holds, one is too warm, one is unproven", () => {
+  it("tells its story: each long-hold culture has its appliance, and no test is unread", () => {
     const folder = temporaryFolder();
-    const { probes } = contractOf(holdband(["demo", "story", "--json"], { cwd: folder }));
-    const jars = probes.filter(({ role }) => role === "food");
-    const low = jars.map(({ verdicts }) => verdicts.find(({ culture }) => culture === "reuteri"));
-    const warm = jars.map(({ verdicts }) =>
-      verdicts.find(({ culture }) => culture === "warm-blend"),
-    );
-    // In the order of the files: warm program near 41.2, adjustable near 38.0, box for one night only.
-    expect(low.map((one) => one?.verdict)).toEqual(["misses", "holds", "unproven"]);
-    expect(warm.slice(0, 2).map((one) => one?.verdict)).toEqual(["holds", "misses"]);
-    expect(warm[2]?.verdict).not.toBe("holds");
+    const { out } = holdband(["demo", "story", "--json"], { cwd: folder });
+    const { setUps, tests } = JSON.parse(out) as KitchenJson;
+    expect(tests).toHaveLength(7);
+    expect(tests.filter(({ problem }) => problem !== null)).toEqual([]);
+    const word = (appliance: string, culture: string, nights: number) =>
+      setUps
+        .find((one) => one.appliance === appliance && one.tests.length === nights)
+        ?.verdicts.find((one) => one.culture === culture)?.verdict;
+    // Warm program near 41.2, adjustable cooker near 38.0 on two nights, the bath near 40.8.
+    expect(word("warm-cooker", "reuteri", 1)).toBe("misses");
+    expect(word("warm-cooker", "warm-blend", 1)).toBe("holds");
+    expect(word("step-cooker", "reuteri", 2)).toBe("holds");
+    expect(word("step-cooker", "warm-blend", 2)).toBe("misses");
+    expect(word("bath", "warm-blend", 1)).toBe("holds");
+    // Water in the basin at 41: the cooker ended the heat by itself.
+    expect(word("step-cooker", "warm-blend", 1)).toBe("unproven");
   });
 
-  it("can be run again, and its printed command gives the same answer", () => {
+  it("can be run again, and what it suggests to type works", () => {
     const folder = temporaryFolder();
     const first = holdband(["demo", "d"], { cwd: folder });
     expect(holdband(["demo", "d"], { cwd: folder })).toEqual(first);
-    const typed = demoCommand.flatMap((line) => line.split(" "));
-    const byHand = holdband(["check", ...demoFiles, ...typed], { cwd: join(folder, "d") });
-    expect(byHand.exitCode).toBe(0);
-    expect(first.out).toContain(byHand.out.trimEnd().split("\n")[0]);
+    const suggested = first.out
+      .split("\n")
+      .filter((line) => line.startsWith("  holdband "))
+      .map((line) => line.trim().split(" ").slice(1));
+    expect(suggested.length).toBeGreaterThan(2);
+    for (const line of suggested) {
+      expect(holdband(line, { cwd: join(folder, "d") })).toMatchObject({ exitCode: 0, err: "" });
+    }
   });
 
   it("leaves a folder alone that holds other things", () => {
@@ -54,9 +73,16 @@ describe("demo", () => {
     expect(run.err).toContain("notes.txt");
     expect(listing(folder)).toEqual(before);
     expect(holdband(["demo", "notes.txt"], { cwd: folder }).err).toContain("it is a file");
-    const changed = temporaryFolder();
-    write(changed, demoFiles[0] ?? "", "my own readings");
-    expect(holdband(["demo", changed]).exitCode).toBe(2);
-    expect(readFileSync(join(changed, demoFiles[0] ?? ""), "utf8")).toBe("my own readings");
+  });
+
+  it("does not write over a demo kitchen somebody has changed", () => {
+    const folder = temporaryFolder();
+    holdband(["demo", "d"], { cwd: folder });
+    write(join(folder, "d"), "kitchen.yaml", "holdband: 1\n");
+    rmSync(join(folder, "d", night));
+    const run = holdband(["demo", "d"], { cwd: folder });
+    expect(run.exitCode).toBe(2);
+    expect(run.err).toContain("kitchen.yaml");
+    expect(readFileSync(join(folder, "d", "kitchen.yaml"), "utf8")).toBe("holdband: 1\n");
   });
 });
