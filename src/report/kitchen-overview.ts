@@ -123,10 +123,9 @@ export const kitchenOverview = (screen: KitchenScreen): string[] => {
   const lines = appliancesOf(analysis).flatMap((appliance) => {
     const setUps = setUpsOf(analysis, appliance);
     const none = setUps.length === 0 ? `: ${untestedText(appliance.id, analysis)}` : "";
-    return [
-      ...wrapText(safe(`${appliance.name}${none}`, screen), width),
-      ...setUps.flatMap((setUp) => setUpLines(setUp, table, screen)),
-    ];
+    return wrapText(safe(`${appliance.name}${none}`, screen), width).concat(
+      setUps.flatMap((setUp) => setUpLines(setUp, table, screen)),
+    );
   });
   if (lines.length === 0) return ["No water test to report on yet."];
   return table === null || analysis.setUps.length === 0

@@ -51,7 +51,7 @@ const noteLines = (screen: Screen): string[] => {
 const parted = (blocks: readonly (readonly string[])[]): string[] =>
   blocks
     .filter(({ length }) => length > 0)
-    .flatMap((block, at) => (at === 0 ? block : ["", ...block]));
+    .flatMap((block, at) => (at === 0 ? block : [""].concat(block)));
 
 /** The summary as text, lines parted by "\n", ending in one. */
 export const toKitchenTerminal = (analysis: KitchenAnalysis, options: TerminalOptions): string => {

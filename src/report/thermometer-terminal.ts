@@ -38,20 +38,27 @@ export interface ThermometerFindings {
   readonly stored: string | null;
 }
 
+const lengthOf = (text: string): number => [...text].length;
+const longest = (texts: readonly string[]): number => Math.max(...texts.map(lengthOf), 0);
+
+const plainSpaces = (text: string): string => text.replaceAll("\u00a0", " ");
+
+/** Readings and corrections in two columns, or one below the other where that is too wide. */
 const correctionLines = (
   { corrections }: ThermometerAnalysis,
   writing: Writing,
   options: TerminalOptions,
 ): string[] => {
-  const labels = corrections.map(({ reading }) => `at ${askedTemperature(writing, reading)}`);
-  const width = labels.reduce((most, text) => Math.max(most, text.length), 0);
-  return corrections.flatMap(({ correction, expanded }, at) =>
-    wrapText(
-      safe(correctionWithUncertainty(writing, correction, expanded), options),
-      options.width,
-      safe(`    ${(labels[at] ?? "").padEnd(width)}  `, options),
-      "      ",
-    ),
+  const rows = corrections.map(({ reading, correction, expanded }) => ({
+    label: safe(`at ${askedTemperature(writing, reading)}`, options),
+    text: safe(correctionWithUncertainty(writing, correction, expanded), options),
+  }));
+  const first = longest(rows.map(({ label }) => label));
+  const beside = 6 + first + longest(rows.map(({ text }) => text)) <= options.width;
+  if (beside)
+    return rows.map(({ label, text }) => plainSpaces(`    ${label.padEnd(first)}  ${text}`));
+  return rows.flatMap(({ label, text }) =>
+    wrapText(label, options.width, "    ").concat(wrapText(text, options.width, "      ")),
   );
 };
 

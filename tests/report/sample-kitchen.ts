@@ -21,9 +21,9 @@ import type { Kitchen, KitchenThermometer, Setting, WaterTest } from "../../src/
 import { notice } from "../../src/notice.ts";
 import type { Problem } from "../../src/problem.ts";
 import { celsius, celsiusDifference, hours } from "../../src/quantity.ts";
-import type { Correction } from "../../src/thermometer/correction-model.ts";
+import type { Correction, CorrectionComponent } from "../../src/thermometer/correction-model.ts";
 import type { ThermometerStatement } from "../../src/thermometer/budget.ts";
-import { analysisOf, probe, requirement, verdict } from "./sample-analysis.ts";
+import { analysisOf, hostileNames, probe, requirement, verdict } from "./sample-analysis.ts";
 import type { NightShape } from "./sample-analysis.ts";
 
 const culture = (id: string, name: string, low: number, high: number, needed: number): Culture => ({
@@ -67,6 +67,20 @@ const correctionAt = (reading: number, correction: number, u: number): Correctio
 
 const readings = [20, 38, 43, 90] as const;
 
+const doubt = (
+  source: CorrectionComponent["source"],
+  atCentre: number,
+  from: CorrectionComponent["from"],
+): CorrectionComponent => ({
+  source,
+  degreesOfFreedom: 50,
+  from,
+  shape: "line",
+  atCentre,
+  perDegree: 0,
+  correlation: 0,
+});
+
 const thermometer = (id: string, name: string, more: Partial<KitchenThermometer> = {}) => ({
   id,
   name,
@@ -95,22 +109,7 @@ const pen: ThermometerAnalysis = {
     centre: 0.27,
     correction: -0.27,
     slope: 0,
-    components: [
-      {
-        source: "reading scatter",
-        atCentre: 0.033,
-        perDegree: 0,
-        degreesOfFreedom: 2,
-        from: "measured",
-      },
-      {
-        source: "slope not known",
-        atCentre: 0,
-        perDegree: 0.004,
-        degreesOfFreedom: 50,
-        from: "assumed",
-      },
-    ] as never,
+    components: [doubt("ice bath", 0.05, "assumed"), doubt("unchecked scale", 0.15, "assumed")],
     from: "measured",
     accuracy: null,
   },
@@ -145,15 +144,7 @@ const jarLogger: ThermometerAnalysis = {
     centre: 47,
     correction: 0.11,
     slope: 0.0004,
-    components: [
-      {
-        source: "boiling point",
-        atCentre: 0.09,
-        perDegree: 0.001,
-        degreesOfFreedom: 50,
-        from: "assumed",
-      },
-    ] as never,
+    components: [doubt("boiling point", 0.09, "assumed"), doubt("linearity", 0.04, "assumed")],
     from: "measured",
     accuracy: null,
   },
@@ -168,15 +159,7 @@ const bathLogger: ThermometerAnalysis = {
     centre: 0,
     correction: 0,
     slope: 0,
-    components: [
-      {
-        source: "specification",
-        atCentre: 0.289,
-        perDegree: 0,
-        degreesOfFreedom: Infinity,
-        from: "stated",
-      },
-    ] as never,
+    components: [doubt("specification", 0.289, "stated")],
     from: "stated",
     accuracy: celsiusDifference(0.5),
   },
@@ -404,16 +387,17 @@ const read = (
 ): TestAnalysis => {
   const base = analysisOf(probes, { room: test.room, shownUnit: "degC" });
   const startWallClock = started(day);
+  const files = base.files.map(({ readings: file, sha256 }) => ({
+    sha256,
+    readings: { ...file, startWallClock },
+  }));
   return {
     test,
     startedAt: startWallClock,
     analysis: {
       ...base,
       probes,
-      files: base.files.map((file) => ({
-        ...file,
-        readings: { ...file.readings, startWallClock },
-      })),
+      files,
     },
     problem: null,
     responses,
@@ -654,3 +638,41 @@ export const untestedKitchen = (): KitchenAnalysis =>
   });
 
 export const sampleThermometers = { pen, jarLogger, bathLogger } as const;
+
+const renamed = <One extends { readonly name: string }>(one: One, name: string): One => ({
+  ...one,
+  name,
+});
+
+const hostileSetUp = (one: SetUpAnalysis, program: string, name: string): SetUpAnalysis => ({
+  ...one,
+  setUp: { ...one.setUp, setting: { kind: "program", program } },
+  verdicts: one.verdicts.map((each) => ({
+    ...each,
+    requirement: { ...each.requirement, name },
+  })),
+});
+
+/** Every name a person or a file can give is hostile. */
+export const hostileKitchen = (): KitchenAnalysis => {
+  const [first, second, third, fourth] = hostileNames;
+  const whole = sampleKitchen();
+  return {
+    ...whole,
+    kitchen: {
+      ...whole.kitchen,
+      appliances: whole.kitchen.appliances.map((one) => renamed(one, first)),
+      containers: whole.kitchen.containers.map((one) => renamed(one, second)),
+      thermometers: whole.kitchen.thermometers.map((one) => renamed(one, fourth)),
+    },
+    thermometers: whole.thermometers.map((one) => ({
+      ...one,
+      thermometer: renamed(one.thermometer, fourth),
+    })),
+    tests: whole.tests.map((one) => ({
+      ...one,
+      test: { ...one.test, id: `${third}-${one.test.id}`, notes: second, fill: fourth },
+    })),
+    setUps: whole.setUps.map((one) => hostileSetUp(one, first, second)),
+  };
+};

@@ -2,7 +2,9 @@ import { describe, expect, it } from "vitest";
 import {
   askedRange,
   askedTemperature,
+  correctionWithUncertainty,
   difference,
+  differenceWithUncertainty,
   perHour,
   perHourRange,
   temperature,
@@ -58,5 +60,32 @@ describe("temperatures in both units", () => {
     expect(tolerance(ascii, 1)).toBe("+-1\u00a0degC (+-1.8\u00a0degF)");
     expect(temperature(ascii, -3)).toBe("-3.0\u00a0degC (26.6\u00a0degF)");
     expect(temperature(markupWriting("degC"), 38)).toBe("38.0\u00a0°C (100.4\u00a0°F)");
+  });
+});
+
+describe("differences with their doubt", () => {
+  it("are rounded together in each unit, without the offset of 32", () => {
+    expect(differenceWithUncertainty(inCelsius, 0.834, 0.31)).toBe("0.83 ± 0.31 °C (1.5 ± 0.6 °F)");
+    expect(differenceWithUncertainty(inFahrenheit, 0.834, 0.31)).toBe(
+      "1.5 ± 0.6 °F (0.83 ± 0.31 °C)",
+    );
+  });
+
+  it("carry a sign where they are to be added, and none on zero", () => {
+    expect(correctionWithUncertainty(inCelsius, 0.834, 0.31)).toBe(
+      "+0.83 ± 0.31 °C (+1.5 ± 0.6 °F)",
+    );
+    expect(correctionWithUncertainty(inCelsius, -0.834, 0.31)).toBe(
+      "−0.83 ± 0.31 °C (−1.5 ± 0.6 °F)",
+    );
+    expect(correctionWithUncertainty(inCelsius, 0, 0.57)).toBe("0.0 ± 0.6 °C (0.0 ± 1.0 °F)");
+    expect(correctionWithUncertainty(ascii, 0.1, 0.2).replaceAll("\u00a0", " ")).toBe(
+      "+0.10 +- 0.20 degC (+0.2 +- 0.4 degF)",
+    );
+  });
+
+  it("are never parted from it at a line's end", () => {
+    const text = correctionWithUncertainty(markupWriting("degC"), 0.834, 0.31);
+    expect(text.split(" ").length).toBe(2);
   });
 });

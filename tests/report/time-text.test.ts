@@ -1,5 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { clockTime, dateAndClock, duration, firstReading } from "../../src/report/time-text.ts";
+import {
+  begunText,
+  calendarDay,
+  clockTime,
+  dateAndClock,
+  duration,
+  firstReading,
+} from "../../src/report/time-text.ts";
 import { fileOf } from "../probe-files.ts";
 
 describe("duration", () => {
@@ -31,5 +38,16 @@ describe("clock times", () => {
     const probes = [{ ...fileOf().probes[0]!, minutes: Float64Array.of(25, 26) }];
     expect(firstReading({ startWallClock: start, probes })).toBe("2026-03-14 22:02");
     expect(firstReading({ startWallClock: null, probes })).toBeNull();
+  });
+});
+
+describe("days", () => {
+  it("are told only where the file tells them: a bare clock counts from 1970", () => {
+    expect(calendarDay(Date.UTC(2026, 2, 14, 21, 37))).toBe("2026-03-14");
+    expect(calendarDay(Date.UTC(1970, 0, 1, 21, 37))).toBeNull();
+    expect(calendarDay(null)).toBeNull();
+    expect(begunText(Date.UTC(2026, 2, 14, 21, 37))).toBe("begun 2026-03-14 21:37");
+    expect(begunText(Date.UTC(1970, 0, 1, 21, 37))).toBe("begun 21:37");
+    expect(begunText(null)).toBeNull();
   });
 });
