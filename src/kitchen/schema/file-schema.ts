@@ -37,15 +37,18 @@ const readProbe = (name: string, data: PlainData, context: z.RefinementCtx): Tes
   return null;
 };
 
-const probes = z.unknown().transform((value, context): readonly TestProbe[] => {
-  const data = (value ?? null) as PlainData;
-  if (data === null) return [];
-  if (isPlainMap(data)) {
-    return entriesOf(data).flatMap(([name, one]) => readProbe(name, one, context) ?? []);
-  }
-  complain(context, [], probesWanted);
-  return z.NEVER;
-});
+const probes = z
+  .unknown()
+  .optional()
+  .transform((value, context): readonly TestProbe[] => {
+    const data = (value ?? null) as PlainData;
+    if (data === null) return [];
+    if (isPlainMap(data)) {
+      return entriesOf(data).flatMap(([name, one]) => readProbe(name, one, context) ?? []);
+    }
+    complain(context, [], probesWanted);
+    return z.NEVER;
+  });
 
 const decimals = { comma: ",", point: "." } as const;
 const orders = ["day-first", "month-first"] as const;

@@ -23,7 +23,7 @@ import { readAltitude, readRange, readUnit } from "./written-values.ts";
 export const formVersion = 1;
 
 const versionWanted = {
-  expected: `the version of this form, ${formVersion}`,
+  expected: `version ${formVersion} of this form (a newer one needs a newer holdband)`,
   example: `holdband: ${formVersion}`,
 };
 

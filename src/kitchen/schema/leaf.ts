@@ -9,6 +9,8 @@ import * as z from "zod";
 export interface Wanted {
   readonly expected: string;
   readonly example: string;
+  /** The words there are, where it is one of a few; the nearest is offered. */
+  readonly words?: readonly string[];
 }
 
 /** A value that must be there and be readable. */

@@ -40,15 +40,17 @@ const ofIssue = (issue: Issue, data: PlainData, base: DataPath): readonly Mistak
     return issue.keys.map((key) => unknownKey([...path, key], known));
   }
   const said = (issue.code === "custom" ? issue.params : undefined) ?? {};
-  const found = said["found"] ?? foundInWords(at(data, inside));
+  const value = at(data, inside);
+  const words = (said["words"] ?? []) as readonly string[];
+  const nearest = typeof value === "string" ? nearestName(value, words) : "";
   return [
     {
       path,
       at: "value",
       expected: String(said["expected"] ?? issue.message),
-      found: String(found),
+      found: String(said["found"] ?? foundInWords(value)),
       example: String(said["example"] ?? ""),
-      suggestion: String(said["suggestion"] ?? ""),
+      suggestion: String(said["suggestion"] ?? nearest),
     },
   ];
 };

@@ -35,7 +35,12 @@ export const pathWanted = wanted(
   "a path inside the kitchen folder, with forward slashes and without ..",
   "file: readings/night.csv",
 );
-export const shaWanted = wanted("the file's SHA-256, 64 hexadecimal digits", "");
+export const shaWanted = wanted(
+  "the file's SHA-256, 64 hexadecimal digits, as holdband add writes it",
+  "",
+);
 export const idWanted = wanted("a name of a thing in this kitchen", "");
-export const oneOf = (words: readonly string[], key: string): Wanted =>
-  wanted(`one of: ${words.join(", ")}`, `${key}: ${words[0] ?? ""}`);
+export const oneOf = (words: readonly string[], key: string): Wanted => ({
+  ...wanted(`one of: ${words.join(", ")}`, `${key}: ${words[0] ?? ""}`),
+  words,
+});

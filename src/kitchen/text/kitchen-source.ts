@@ -130,7 +130,8 @@ export const readSource = (given: string): SourceReading => {
     schema: "failsafe",
     stringKeys: true,
     uniqueKeys: false,
-    logLevel: "silent",
+    // Not "silent": that would pass over a second document.
+    logLevel: "error",
   });
   return readDocument(text, document, lines);
 };

@@ -8,10 +8,10 @@ interface Words {
   readonly found?: string;
 }
 
-const quoted = 'a text with odd characters in quotes: name: "Cooker: the big one"';
+const quoted = 'name: "Cooker: the big one", in quotes';
 const sameColumn: Words = {
   expected: "the lines of one group to begin in the same column",
-  example: "each of them with the same number of spaces before it",
+  example: "two spaces before each of them",
 };
 const pairOnLine: Words = {
   expected: 'a key, a colon, a space and a value ("key: value")',
@@ -24,18 +24,22 @@ const closing: Words = {
 
 const byCode: { readonly [Code in ErrorCode]?: Words } = {
   TAB_AS_INDENT: {
-    expected: "spaces before the line",
+    expected: "spaces before the line, two for each layer",
     found: "a tab",
-    example: "two spaces for each layer",
+    example: "",
   },
   BLOCK_AS_IMPLICIT_KEY: { expected: 'one "key: value" to a line', example: quoted },
   MULTILINE_IMPLICIT_KEY: pairOnLine,
   BAD_SCALAR_START: { expected: "a value in quotes, as it begins with a sign", example: quoted },
   BAD_DQ_ESCAPE: {
     expected: "no backslash in double quotes",
-    example: "the text in single quotes: 'like this'",
+    example: "name: 'Box', in single quotes",
   },
   MULTIPLE_DOCS: { expected: "one kitchen in the file", example: "" },
+  TAG_RESOLVE_FAILED: {
+    expected: "the value alone, in quotes where it begins with !",
+    example: "",
+  },
   NON_STRING_KEY: pairOnLine,
   BAD_INDENT: sameColumn,
 };
