@@ -5,7 +5,7 @@ import type { Outcome } from "../../problem.ts";
 import type { chooseOne, Choice } from "../kitchen/ask.ts";
 import type { Draft } from "./draft.ts";
 import type { DraftFile, FoundDraft } from "./draft-files.ts";
-import { summaryText } from "./enter-text.ts";
+import { sinceText } from "./enter-text.ts";
 
 export interface ChosenDraft {
   readonly file: DraftFile;
@@ -16,7 +16,7 @@ const begin = "begin";
 
 const labelOf = ({ test, log }: Draft): string => {
   const setUp = [test.appliance, test.setting, test.container].filter((part) => part !== null);
-  return `Go on with ${test.name ?? setUp.join(", ")}: ${summaryText(log)}`;
+  return `Go on with ${test.name ?? setUp.join(", ")}: ${sinceText(log)}`;
 };
 
 /**

@@ -89,13 +89,21 @@ export const helpText = (log: TypedLog): string => {
   ].join("\n");
 };
 
+const countText = (count: number): string => `${count} ${count === 1 ? "reading" : "readings"}`;
+
 /** "8 readings, 2026-10-03 21:30 to 2026-10-04 07:00 (9 h 30 min)". */
 export const summaryText = ({ readings }: TypedLog): string => {
   const [first, last] = [readings[0]?.seconds, readings.at(-1)?.seconds];
-  const count = `${readings.length} ${readings.length === 1 ? "reading" : "readings"}`;
+  const count = countText(readings.length);
   if (first === undefined || last === undefined) return count;
   if (first === last) return `${count}, ${when(first)}`;
   return `${count}, ${when(first)} to ${when(last)} (${lengthText(last - first)})`;
+};
+
+/** "3 readings since 2026-10-03 21:30". */
+export const sinceText = ({ readings }: TypedLog): string => {
+  const first = readings[0]?.seconds;
+  return `${countText(readings.length)}${first === undefined ? "" : ` since ${when(first)}`}`;
 };
 
 /** What is being typed: the set-up and its probes. */

@@ -43,15 +43,22 @@ const candidates = (digits: string, unit: TemperatureUnit): readonly Candidate[]
   ];
 };
 
-const suggestion = (digits: string, unit: TemperatureUnit, before: Before | null): string => {
-  const distance = ({ celsius }: Candidate): number =>
-    before === null ? 0 : Math.abs(celsius - before.celsius);
+/** What lies near the reading before; else, for a value that cannot be at all, what a test shows. */
+const suggestion = (
+  digits: string,
+  unit: TemperatureUnit,
+  before: Before | null,
+  impossible: boolean,
+): string => {
   const fit = candidates(digits, unit)
     .filter((one) => one.celsius !== celsiusOf(digits, unit))
-    .filter(({ celsius }) => celsius > likely.low && celsius < likely.high)
-    .filter((one) => distance(one) < near)
-    .toSorted((a, b) => distance(a) - distance(b));
-  return fit[0] === undefined ? "" : `Did you mean ${fit[0].text}?`;
+    .filter(({ celsius }) => celsius > likely.low && celsius < likely.high);
+  const distance = ({ celsius }: Candidate): number =>
+    before === null ? Infinity : Math.abs(celsius - before.celsius);
+  const close = fit.filter((one) => distance(one) < near);
+  const best = close.toSorted((a, b) => distance(a) - distance(b))[0];
+  const meant = best ?? (impossible ? fit[0] : undefined);
+  return meant === undefined ? "" : `Did you mean ${meant.text}?`;
 };
 
 const differenceText = (difference: number, unit: TemperatureUnit): string =>
@@ -68,16 +75,17 @@ const isWarmUp = (celsius: number, before: Before): boolean =>
   before.celsius < warmUp.from &&
   before.minutes >= warmUp.minutes;
 
-const why = (
-  celsius: number,
-  unit: TemperatureUnit,
-  before: Before | null,
-  hasLetter: boolean,
-): string | null => {
+/** Why it cannot be at all, as it is written. */
+const impossible = (celsius: number, unit: TemperatureUnit, hasLetter: boolean): string | null => {
   if (celsius < lowest || celsius > highest)
     return `outside ${lowest}..${highest} degC, where water tests lie`;
-  if (celsius > boiling && unit === "degC" && !hasLetter)
-    return "hotter than boiling water in degC";
+  return celsius > boiling && unit === "degC" && !hasLetter
+    ? "hotter than boiling water in degC"
+    : null;
+};
+
+/** Why it goes too far from the reading before. */
+const leap = (celsius: number, unit: TemperatureUnit, before: Before | null): string | null => {
   if (before === null || isWarmUp(celsius, before)) return null;
   const step = celsius - before.celsius;
   if (Math.abs(step) <= longestStep) return null;
@@ -96,6 +104,8 @@ export const valueDoubt = (
   before: Before | null,
   hasLetter: boolean,
 ): { readonly why: string; readonly advice: string } | null => {
-  const reason = why(celsiusOf(digits, unit), unit, before, hasLetter);
-  return reason === null ? null : { why: reason, advice: suggestion(digits, unit, before) };
+  const celsius = celsiusOf(digits, unit);
+  const wrong = impossible(celsius, unit, hasLetter);
+  const why = wrong ?? leap(celsius, unit, before);
+  return why === null ? null : { why, advice: suggestion(digits, unit, before, wrong !== null) };
 };

@@ -20,6 +20,8 @@ describe("valueDoubt", () => {
 
   it.each([
     ["412", "degC", 41, "outside -40..130", "Did you mean 41.2?"],
+    ["412", "degC", 20.1, "outside -40..130", "Did you mean 41.2?"],
+    ["105.8", "degC", 20.1, "hotter than boiling water", "Did you mean 105.8F?"],
     ["412", "degC", null, "outside -40..130", "Did you mean 41.2?"],
     ["4.12", "degC", 41, "37 degC from the reading before (41)", "Did you mean 41.2?"],
     ["14.2", "degC", 41, "27 degC from", "Did you mean 41.2?"],
