@@ -59,7 +59,10 @@ export interface ProbeResponse {
 /** One set-up with all its tests. */
 export interface SetUpAnalysis {
   readonly setUp: SetUp;
-  /** Ids of the tests it rests on, oldest first; tests that could not be read are not among them. */
+  /**
+   * Ids of the tests it rests on, oldest first. Tests that could not be read are not among them,
+   * nor those with too little hold where there are better ones.
+   */
   readonly testIds: readonly string[];
   /** Mean of the tests' hold means, corrected; null where no hold was found. */
   readonly mean: number | null;
