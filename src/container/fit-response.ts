@@ -29,7 +29,7 @@ export interface ResponseInput {
 }
 
 /** More readings than this no longer sharpen a fit, they only take time. */
-const mostReadings = 3000;
+const mostReadings = 2000;
 const leastHeld = 3;
 
 /**

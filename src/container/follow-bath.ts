@@ -4,9 +4,9 @@ import type { Course } from "./course.ts";
  * What something would read that follows the bath with time constant `lag` and
  * has no other contact: tau dG/dt = B(t) - G(t), begun at the bath's first
  * reading. The bath is taken as straight between its readings, for which the
- * step is exact whatever its length:
+ * step is exact whatever its length: with x = h / tau and e = exp(-x),
  *
- *   G(t + h) = B(t + h) - m tau + (G(t) - B(t) + m tau) exp(-h / tau), m the bath's slope.
+ *   G(t + h) = B(t) + (G(t) - B(t)) e + (B(t + h) - B(t)) (1 - (1 - e) / x).
  *
  * Uneven sampling is no matter, nor is one that differs from that of `at`.
  *
@@ -22,21 +22,26 @@ export const followBath = (bath: Course, lag: number, at: Float64Array): Float64
   let follower = celsius[0]!;
   return at.map((time) => {
     while (reading < last && minutes[reading + 1]! <= time) {
+      const before = celsius[reading]!;
       const step = minutes[reading + 1]! - minutes[reading]!;
-      const rise = celsius[reading + 1]! - celsius[reading]!;
-      follower = stepped(follower - celsius[reading]!, rise / step, step, lag) + celsius[reading]!;
+      follower = before + stepped(follower - before, celsius[reading + 1]! - before, step / lag);
       reading += 1;
     }
     const since = time - minutes[reading]!;
     if (!(since > 0)) return follower;
-    const slope =
-      reading < last
-        ? (celsius[reading + 1]! - celsius[reading]!) / (minutes[reading + 1]! - minutes[reading]!)
-        : 0;
-    return stepped(follower - celsius[reading]!, slope, since, lag) + celsius[reading]!;
+    const before = celsius[reading]!;
+    const part = reading < last ? since / (minutes[reading + 1]! - minutes[reading]!) : 0;
+    const rise = reading < last ? part * (celsius[reading + 1]! - before) : 0;
+    return before + stepped(follower - before, rise, since / lag);
   });
 };
 
-/** The follower after a step, both counted from the bath at the step's start. */
-const stepped = (apart: number, slope: number, step: number, lag: number): number =>
-  slope * (step - lag) + (apart + slope * lag) * Math.exp(-step / lag);
+/**
+ * The follower after a step of `turns` time constants in which the bath rises
+ * by `rise`, counted like `apart` from the bath at the step's start. Written so
+ * that the shortest steps lose no digits.
+ */
+const stepped = (apart: number, rise: number, turns: number): number => {
+  const gone = -Math.expm1(-turns);
+  return apart * (1 - gone) + rise * (1 - gone / turns);
+};

@@ -3,10 +3,10 @@ import { lagResiduals, type LagProblem, sumOfSquares } from "./lag-residuals.ts"
 /** Lags looked at, minutes: what water in a jar of any size does. */
 export const lagRange = { low: 0.2, high: 1440 } as const;
 
-const gridPoints = 37;
+const gridPoints = 31;
 const goldenSection = (Math.sqrt(5) - 1) / 2;
 /** Relative width at which the search ends: far below any lag's uncertainty. */
-const closeEnough = 1e-5;
+const closeEnough = 1e-4;
 
 export interface FoundLag {
   readonly lag: number;
