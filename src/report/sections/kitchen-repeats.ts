@@ -12,14 +12,14 @@ import type { Writing } from "../writing.ts";
 import { rowsTable } from "./rows-table.ts";
 import { separated } from "./verdict-clauses.ts";
 
-/** "0.21 °C (0.38 °F), from 3 tests of repeated set-ups". */
+/** "0.21 °C (0.38 °F), with 2 repeats on this appliance". */
 export const runToRunText = ({ value, from, repeats }: RunToRun, writing: Writing): string => {
   const size = uncertainty(writing, value);
   if (from === "stated") return `${size}, as you said`;
   if (from === "assumed") return `${size}, assumed`;
   return repeats === undefined
     ? `${size}, measured`
-    : `${size}, from ${counted(repeats, "test")} of repeated set-ups`;
+    : `${size}, with ${counted(repeats, "repeat")} on this appliance`;
 };
 
 const average = (test: ReadTest, setUp: SetUpAnalysis, writing: Writing): Markup | null => {
@@ -47,7 +47,7 @@ export const kitchenRepeats = (page: KitchenPage): Markup | null => {
   return markup`
 <section aria-labelledby="repeats">
 <h2 id="repeats">One run and the next</h2>
-<p>The same set-up settles a little differently each time. Two tests of one set-up show by how much; until a set-up was repeated, a figure is assumed.</p>
+<p>The same set-up settles a little differently each time. Tests that repeat a set-up show by how much, for its whole appliance. Until there are any, a figure is assumed; it still counts while repeats are few.</p>
 ${rowsTable({
   caption: "How far the next run may lie from those measured",
   columns: ["Set-up", "Average of each test’s hold", "One run to the next"],

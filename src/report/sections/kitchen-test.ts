@@ -41,7 +41,7 @@ const probeLine = (probe: ProbeAnalysis, { analysis, writing }: KitchenPage): Ma
   const corrected =
     correction === 0
       ? `no correction, standard uncertainty ${uncertainty(writing, standardUncertainty)}`
-      : `corrected by ${correctionWithUncertainty(writing, correction, standardUncertainty)}`;
+      : `corrected by ${correctionWithUncertainty(writing, correction, standardUncertainty)}, with its standard uncertainty`;
   return markup`<li>“${probe.series.name}”, ${roleNames[probe.series.role]}: ${name}, ${corrected}, ${provenanceNames[from]}</li>\n`;
 };
 

@@ -17,7 +17,7 @@ const thermometerSteps: readonly MethodStep[] = [
 const kitchenSteps: readonly MethodStep[] = [
   {
     title: "Several tests of one set-up",
-    text: "They are judged together. How much one run differs from the next is estimated from set-ups that were tested more than once; until there are any, it is assumed.",
+    text: "They are judged together. How much one run differs from the next is pooled over the repeated tests of an appliance, together with the assumption, which counts as much as two repeats (scaled inverse chi-square prior, Gelman et al. 2013).",
   },
   {
     title: "Food and bath",
