@@ -15,6 +15,7 @@ export interface OpenKitchen {
   readonly folder: string;
   /** Path of kitchen.yaml, for messages. */
   readonly file: string;
+  readonly text: string;
   readonly kitchen: Kitchen;
 }
 
@@ -28,5 +29,5 @@ export const openKitchen = async (folder: string): Promise<Outcome<OpenKitchen>>
   if (!text.ok) return text;
   const file = kitchenPath(folder);
   const kitchen = parseKitchen(text.value, file);
-  return kitchen.ok ? done({ folder, file, kitchen: kitchen.value }) : kitchen;
+  return kitchen.ok ? done({ folder, file, text: text.value, kitchen: kitchen.value }) : kitchen;
 };

@@ -119,9 +119,12 @@ export const storeTest = async (
 ): Promise<Outcome<StoredTest>> => {
   const opened = await openKitchen(folder);
   if (!opened.ok) return opened;
-  const { kitchen } = opened.value;
+  const { kitchen, file, text } = opened.value;
   const test = await putTogether(kitchen, newTest, shell);
   if (!test.ok) return test;
+  // Would it be listed? A name that is taken must not cost a copy.
+  const listed = listTest(file, test.value, testEntry(newTest, test.value, []))(text);
+  if (!listed.ok) return listed;
   const reading = await judgeTest(kitchen, test.value, newTest.files, shell);
   if (!reading.ok) return reading;
   const paths = await keep(folder, newTest, test.value);
