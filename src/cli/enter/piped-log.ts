@@ -16,6 +16,9 @@ export const pipedLog = async (
   { usualUnit }: EnterTarget,
   shell: Shell,
 ): Promise<Outcome<TypedLog>> => {
+  // With --json, or with the output in a file, nobody is asked but somebody may sit there.
+  if (shell.input === undefined && process.stdin.isTTY)
+    shell.progress?.("One reading on each line, such as 22:30 41.2; Ctrl-D ends.\n");
   const text = await pipedText(shell.input ?? process.stdin);
   if (!text.ok) return text;
   const { firstDay, probes } = startLog(test, options, usualUnit);
