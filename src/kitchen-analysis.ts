@@ -45,7 +45,7 @@ export const analyseKitchen = async (
     const nights = await readTest(test, request, open);
     read.push({ test, request, nights });
   }
-  const tests = decideTests(read);
+  const tests = decideTests(read, kitchen);
   return done({
     version,
     kitchen,
@@ -66,7 +66,7 @@ interface ReadTest {
 }
 
 /** Each test by itself, in the light of how far runs of its appliance scatter; oldest first. */
-const decideTests = (read: readonly ReadTest[]): readonly TestAnalysis[] => {
+const decideTests = (read: readonly ReadTest[], kitchen: Kitchen): readonly TestAnalysis[] => {
   const nightsOfAll = read.flatMap(({ test, nights }): TestNights[] =>
     nights.ok ? [{ test, probes: nights.value.probes }] : [],
   );
@@ -76,7 +76,7 @@ const decideTests = (read: readonly ReadTest[]): readonly TestAnalysis[] => {
     }
     const runToRun = futureRun(applianceScatter(test.appliance, nightsOfAll), 1);
     const analysis = decideNights(request, nights.value, runToRun);
-    const responses = probeResponses(analysis.probes, request.room);
+    const responses = probeResponses(analysis.probes, test.room ?? kitchen.room);
     return { test, startedAt: startedAt(test, nights.value), analysis, problem: null, responses };
   });
   return oldestFirst(tests);

@@ -133,12 +133,15 @@ describe("analyseKitchen", () => {
     expect(testOf(found, "again").problem).toBeNull();
   });
 
-  it("takes the room from the test, else from the kitchen", async () => {
+  it("lets a batch meet the room of the test and of the kitchen", async () => {
     const test = {
       ...waterTest("first", [testFile("first.csv", [jar])]),
       room: { low: 5, high: 9 },
     };
-    expect(testOf(await analysed(kitchenOf([test])), "first").analysis!.room).toEqual(test.room);
+    expect(testOf(await analysed(kitchenOf([test])), "first").analysis!.room).toEqual({
+      low: 5,
+      high: 23,
+    });
     expect(testOf(await whole, "first").analysis!.room).toEqual({ low: 18, high: 23 });
   });
 

@@ -2,7 +2,7 @@ import type { AnalysisRequest, FileRequest, ProbeThermometer } from "../analysis
 import type { Culture } from "../culture/culture.ts";
 import type { Requirement } from "../culture/verdict-types.ts";
 import type { ThermometerAnalysis } from "../kitchen-analysis-types.ts";
-import type { Kitchen, TestFile, WaterTest } from "../kitchen/kitchen.ts";
+import type { Kitchen, TemperatureRange, TestFile, WaterTest } from "../kitchen/kitchen.ts";
 import { fraction } from "../quantity.ts";
 import type { ReadingOptions } from "../readings/readings-file.ts";
 import type { KitchenOptions } from "./kitchen-options.ts";
@@ -12,6 +12,15 @@ export const requirementOf = (
   { id, name, low, high, ceiling, hours }: Culture,
   share: number,
 ): Requirement => ({ culture: id, name, low, high, ceiling, hours, share: fraction(share) });
+
+/** A batch may meet the room as the kitchen knows it and as it was during the test. */
+const wholeRange = (
+  one: TemperatureRange | null,
+  other: TemperatureRange | null,
+): TemperatureRange | null =>
+  one === null || other === null
+    ? (one ?? other)
+    : { low: Math.min(one.low, other.low), high: Math.max(one.high, other.high) };
 
 /** Everything that kitchen.yaml says of a water test, as the request its files are analysed by. */
 export const testRequest = (
@@ -23,7 +32,7 @@ export const testRequest = (
   version,
   requirements: kitchen.cultures.map((culture) => requirementOf(culture, share)),
   thermometer: null,
-  room: test.room ?? kitchen.room,
+  room: wholeRange(test.room, kitchen.room),
   runToRun: null,
   share,
   confidence,

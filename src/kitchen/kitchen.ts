@@ -14,7 +14,7 @@ export interface Kitchen {
   readonly shownUnit: TemperatureUnit;
   /** Metres above sea level; null where nobody said. */
   readonly altitude: number | null;
-  /** Room temperatures a batch may meet, unless a test says its own. */
+  /** Room temperatures a batch may meet. */
   readonly room: TemperatureRange | null;
   readonly thermometers: readonly KitchenThermometer[];
   readonly appliances: readonly Appliance[];
@@ -97,6 +97,7 @@ export interface WaterTest extends SetUp {
   readonly id: string;
   /** How much was in it, in the person's words: "3 L", "two thirds". */
   readonly fill: string | null;
+  /** Room temperatures while it ran. */
   readonly room: TemperatureRange | null;
   readonly notes: string | null;
   /** One logger's file, or several that ran together and are aligned by their clocks. */

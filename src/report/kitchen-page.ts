@@ -62,10 +62,14 @@ export const shownProbeOf = (test: ReadTest, { probe }: SetUpAnalysis): ProbeAna
   return same.find(({ series }) => series.name === probe?.series.name) ?? same[0] ?? null;
 };
 
-/** The probe a set-up's reasons speak of: of its newest test. */
+/** The probe a set-up's reasons speak of: of the test with the longest hold. */
 const shownProbe = (analysis: KitchenAnalysis, setUp: SetUpAnalysis): ProbeAnalysis | null => {
-  const newest = testsBehind(analysis, setUp).at(-1);
-  return newest === undefined ? null : shownProbeOf(newest, setUp);
+  const probes = testsBehind(analysis, setUp).flatMap((test) => shownProbeOf(test, setUp) ?? []);
+  const hours = ({ night }: ProbeAnalysis): number => night.hold?.hours ?? 0;
+  return probes.reduce<ProbeAnalysis | null>(
+    (a, b) => (a === null || hours(b) > hours(a) ? b : a),
+    null,
+  );
 };
 
 export const reasonContext = (
