@@ -15,7 +15,7 @@ describe("smallestStep", () => {
     expect(smallestStep(Float64Array.of(20.5, 38, 41), 0.1)).toBeCloseTo(0.5, 9);
     expect(smallestStep(Float64Array.of(20, 38, 40, 47), 1)).toBe(1);
     // 0.1 degF is 0.1 / 1.8 degC, by the definition of the scale.
-    const fahrenheit = [68.2, 101.1, 105.8].map((value) => (value - 32) / 1.8);
+    const fahrenheit = [68.2, 101.3, 105.8].map((value) => (value - 32) / 1.8);
     expect(smallestStep(Float64Array.from(fahrenheit), 0.1 / 1.8)).toBeCloseTo(0.1 / 1.8, 3);
   });
   it("is the least difference again where a logger has written many", () => {
