@@ -1,26 +1,14 @@
 /** What is said of a test that will be typed: as the options have it, else asked where somebody can be. */
 import type { Kitchen } from "../../kitchen/kitchen.ts";
-import { done, failed } from "../../problem.ts";
+import { done } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
 import type { Shell } from "../command-result.ts";
 import type { NewProbe } from "../kitchen/new-test.ts";
 import { askSetUp } from "../kitchen/set-up-asked.ts";
+import { askThermometer } from "../kitchen/thermometer-asked.ts";
 import type { EnterOptions } from "./enter-shape.ts";
 import { enteredProbes } from "./entered-probes.ts";
 import type { SaidOfTest } from "./entered-test.ts";
-
-const unknown = " ";
-
-/** One thermometer read all probes, or nobody knows which. */
-const askThermometer = async (kitchen: Kitchen): Promise<Outcome<string | null>> => {
-  const known = kitchen.thermometers.map(({ id, name }) => ({ value: id, label: name, hint: id }));
-  if (known.length === 0) return done(null);
-  const { chooseOne } = await import("../kitchen/ask.ts");
-  const choices = [...known, { value: unknown, label: "Another one, not in the kitchen" }];
-  const chosen = await chooseOne("Which thermometer was read?", choices);
-  if (chosen === null) return failed("stopped", { what: "every question" });
-  return done(chosen === unknown ? null : chosen);
-};
 
 const withThermometer = async (
   probes: readonly NewProbe[],
@@ -29,7 +17,7 @@ const withThermometer = async (
   { asks }: Shell,
 ): Promise<Outcome<readonly NewProbe[]>> => {
   if (!asks || thermometer.length > 0) return done(probes);
-  const asked = await askThermometer(kitchen);
+  const asked = await askThermometer(kitchen, "Which thermometer was read?");
   return asked.ok ? done(probes.map((one) => ({ ...one, thermometer: asked.value }))) : asked;
 };
 

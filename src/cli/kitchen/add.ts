@@ -1,6 +1,7 @@
 /** `add`: logger files of one water test into the kitchen. */
 import { basename, resolve } from "node:path";
 import * as z from "zod";
+import type { Kitchen } from "../../kitchen/kitchen.ts";
 import { done, failed } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
 import { twoRoles } from "../check-options.ts";
@@ -9,12 +10,12 @@ import { answered, commandRun } from "../command-run.ts";
 import { fileShapes, readingOptionsOf } from "../file-option-shapes.ts";
 import { folderOf, kitchenShapes, openKitchen } from "./kitchen-folder.ts";
 import { thermometerOf } from "./known-ids.ts";
-import type { NewTest, NewTestFile } from "./new-test.ts";
+import type { NewTest, NewTestFile, ProbeThermometerId } from "./new-test.ts";
 import { askSetUp } from "./set-up-asked.ts";
 import { storeTest } from "./store-test.ts";
 import { storedTestContract, storedTestText } from "./stored-test-text.ts";
+import { askThermometer } from "./thermometer-asked.ts";
 import { testShapes } from "./test-options.ts";
-import type { Kitchen } from "../../kitchen/kitchen.ts";
 
 const shape = z.object({ ...kitchenShapes, ...testShapes, ...fileShapes });
 type AddOptions = z.infer<typeof shape>;
@@ -54,12 +55,28 @@ const startOf = (path: string, { starts }: AddOptions): number | null => {
   return (own ?? starts.find(({ file }) => file === null))?.at ?? null;
 };
 
-const fileOf = (path: string, options: AddOptions): NewTestFile => ({
+/** As said; at a terminal asked, one for all probes. */
+const thermometersOf = async (
+  kitchen: Kitchen,
+  { thermometer }: AddOptions,
+  { asks }: Shell,
+): Promise<Outcome<readonly ProbeThermometerId[]>> => {
+  if (!asks || thermometer.length > 0) return done(thermometer);
+  const asked = await askThermometer(kitchen, "Which thermometer measured?");
+  if (!asked.ok) return asked;
+  return done(asked.value === null ? [] : [{ probe: null, id: asked.value }]);
+};
+
+const fileOf = (
+  path: string,
+  options: AddOptions,
+  thermometers: readonly ProbeThermometerId[],
+): NewTestFile => ({
   source: { path },
   readingOptions: readingOptionsOf(options),
   starts: startOf(path, options),
   probes: null,
-  thermometers: options.thermometer,
+  thermometers,
 });
 
 const newTest = async (
@@ -70,6 +87,8 @@ const newTest = async (
 ): Promise<Outcome<NewTest>> => {
   const setUp = await askSetUp(kitchen, options, shell);
   if (!setUp.ok) return setUp;
+  const thermometers = await thermometersOf(kitchen, options, shell);
+  if (!thermometers.ok) return thermometers;
   const { room } = options;
   return done({
     ...setUp.value,
@@ -77,7 +96,7 @@ const newTest = async (
     fill: options.fill ?? null,
     room: room === undefined ? null : { low: room.low.celsius, high: room.high.celsius },
     notes: options.notes ?? null,
-    files: paths.map((path) => fileOf(path, options)),
+    files: paths.map((path) => fileOf(path, options, thermometers.value)),
   });
 };
 
