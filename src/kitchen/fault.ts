@@ -30,7 +30,7 @@ export const pathInWords = (path: DataPath): string =>
 
 /** Text of a stranger's file in a sentence: control and direction characters out, long ones cut. */
 export const printable = (text: string): string => {
-  const plain = text.replaceAll(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}]+|\s+/gu, " ").trim();
+  const plain = text.replaceAll(/[\s\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}]+/gu, " ").trim();
   const letters = [...plain];
   return letters.length > longestFound
     ? `${letters.slice(0, longestFound - 3).join("")}...`

@@ -171,6 +171,7 @@ const container: fc.Arbitrary<Omit<Container, "id">> = fc.record({
 });
 
 const known = new Set(catalogue.map(({ id }) => id));
+const own = { kind: "own" } as const;
 const ownCulture: fc.Arbitrary<Culture> = fc
   .tuple(anyName, anyName, decimal(10, 50, 1), fc.integer({ min: 1, max: 9 }), decimal(1, 240, 1))
   .filter(([id]) => !known.has(id))
@@ -182,12 +183,16 @@ const ownCulture: fc.Arbitrary<Culture> = fc
     target: celsius(low + width / 2),
     ceiling: celsius(low + width + 1),
     hours: hours(time),
-    source: { kind: "own" },
+    sources: { window: own, target: own, ceiling: own, hours: own },
     growth: [],
   }));
 const changedCulture = fc
   .tuple(fc.constantFrom(...catalogue), decimal(1, 240, 1))
-  .map(([one, time]): Culture => ({ ...one, hours: hours(time), source: { kind: "own" } }));
+  .map(([one, time]): Culture => ({
+    ...one,
+    hours: hours(time),
+    sources: { ...one.sources, hours: own },
+  }));
 const culture = fc.oneof(fc.constantFrom(...catalogue), changedCulture, ownCulture);
 
 const withIds = <Entry>(entry: fc.Arbitrary<Entry>, minLength = 0) =>

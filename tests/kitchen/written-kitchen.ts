@@ -66,7 +66,7 @@ export const containerEntry = ({ name, stands, volume, count }: Container): Cont
 export const cultureEntry = (one: Culture): CultureEntry => {
   const base = catalogue.find(({ id }) => id === one.id);
   if (base !== undefined)
-    return one.hours === base.hours && one.source.kind !== "own" ? {} : { hours: one.hours };
+    return one.hours === base.hours && one.sources.hours.kind !== "own" ? {} : { hours: one.hours };
   const { name, low, high, target, ceiling, hours } = one;
   return { name, low, high, target, ceiling, hours };
 };

@@ -2,8 +2,8 @@
 import * as z from "zod";
 import { cultures as catalogue } from "../../culture/catalogue.ts";
 import type { Culture } from "../../culture/culture.ts";
+import { cultureWith } from "../../culture/own-culture.ts";
 import { nearestName } from "../../nearest-name.ts";
-import { celsius, hours } from "../../quantity.ts";
 import { printable } from "../fault.ts";
 import { complain, group, optional, required } from "./leaf.ts";
 import { hoursWanted, idWanted, nameWanted, temperatureWanted } from "./wanted.ts";
@@ -34,15 +34,11 @@ const ownExample = {
   hours: "hours: 20h",
 };
 
-const temperatures = (entry: CultureGroup, base: Culture | undefined) => {
-  const low = entry.low ?? base?.low ?? 0;
-  const high = entry.high ?? base?.high ?? 0;
-  const target = entry.target ?? base?.target ?? (low + high) / 2;
-  return { low, high, target, ceiling: entry.ceiling ?? base?.ceiling ?? high };
-};
+/** null only where `question` has complained of what is missing. */
+const cultureOf = (entry: CultureGroup): Culture | null =>
+  cultureWith(inCatalogue(entry.id) ?? null, entry);
 
-const questionOrder = (entry: CultureGroup, context: z.RefinementCtx): void => {
-  const { low, high, target, ceiling } = temperatures(entry, inCatalogue(entry.id));
+const questionOrder = ({ low, high, target, ceiling }: Culture, context: z.RefinementCtx): void => {
   const say = (key: string, expected: string, value: number): void =>
     complain(context, [key], { expected, found: `${value} degC`, example: "" });
   if (low >= high) say("low", `low below high (${high} degC)`, low);
@@ -74,28 +70,13 @@ const question = (entry: CultureGroup, context: z.RefinementCtx): void => {
       example: ownExample[key],
     });
   }
-  if (missing.length === 0) questionOrder(entry, context);
+  const culture = missing.length === 0 ? cultureOf(entry) : null;
+  if (culture !== null) questionOrder(culture, context);
 };
 
-export const cultureSchema = z.preprocess(
-  (value) => (typeof value === "string" ? { id: value } : value),
-  cultureGroup.superRefine(question),
-);
-
-export const asCulture = (entry: CultureGroup): Culture => {
-  const base = inCatalogue(entry.id);
-  const { low, high, target, ceiling } = temperatures(entry, base);
-  const figures = [entry.low, entry.high, entry.target, entry.ceiling, entry.hours];
-  const changed = figures.some((figure) => figure !== null);
-  return {
-    id: entry.id,
-    name: entry.name ?? base?.name ?? entry.id,
-    low: celsius(low),
-    high: celsius(high),
-    target: celsius(target),
-    ceiling: celsius(ceiling),
-    hours: hours(entry.hours ?? base?.hours ?? 0),
-    source: changed || base === undefined ? { kind: "own" } : base.source,
-    growth: base?.growth ?? [],
-  };
-};
+export const cultureSchema = z
+  .preprocess(
+    (value) => (typeof value === "string" ? { id: value } : value),
+    cultureGroup.superRefine(question),
+  )
+  .transform((entry) => cultureOf(entry) ?? z.NEVER);

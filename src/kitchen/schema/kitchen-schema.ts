@@ -8,7 +8,7 @@ import { emptyMap, entriesOf } from "../text/plain-data.ts";
 import type { PlainMap } from "../text/plain-data.ts";
 import { applianceSchema, asAppliance } from "./appliance-schema.ts";
 import { asContainer, containerSchema } from "./container-schema.ts";
-import { asCulture, cultureSchema } from "./culture-schema.ts";
+import { cultureSchema } from "./culture-schema.ts";
 import { group, optional, required } from "./leaf.ts";
 import { unknownKey } from "./mistakes.ts";
 import { questionReferences, questionSetting } from "./question-references.ts";
@@ -58,7 +58,7 @@ const readCultures = (data: PlainMap, reader: SectionReader): readonly Culture[]
   return reader.listed(data, "cultures", cultureSchema).flatMap(({ value, path }) => {
     if (!seen.has(value.id)) {
       seen.add(value.id);
-      return [asCulture(value)];
+      return [value];
     }
     reader.mistakes.push({
       path,

@@ -20,6 +20,7 @@ import { testEntry } from "../written-kitchen.ts";
 // Kitchens, comments and edits are random and constructed.
 
 const file = "kitchen.yaml";
+const runs = { numRuns: 40 };
 const fresh = "a new one";
 
 const valueOf = <Value>(outcome: Outcome<Value>): Value => {
@@ -101,7 +102,12 @@ describe("an entry added to any text", () => {
             target: 31.5,
             ceiling: 40,
             hours: 1.5,
-            source: { kind: "own" },
+            sources: {
+              window: { kind: "own" },
+              target: { kind: "own" },
+              ceiling: { kind: "own" },
+              hours: { kind: "own" },
+            },
             growth: [],
           },
         ],
@@ -137,6 +143,7 @@ describe("an entry added to any text", () => {
         expect(one?.checks.at(-1)?.readings[1]).toBeCloseTo(0.4 / 1.8, 9);
         sameForm(text, after);
       }),
+      runs,
     );
   });
 
@@ -149,6 +156,7 @@ describe("an entry added to any text", () => {
         expect(parsed(after).tests.at(-1)).toMatchObject({ id: fresh, setting: like.setting });
         expect(parsed(after).tests.slice(0, -1)).toEqual(kitchen.tests);
       }),
+      runs,
     );
   });
 });
@@ -174,6 +182,7 @@ describe("an entry changed in any text", () => {
         expect(keepsLines(others, after)).toBe(true);
         sameForm(text, after);
       }),
+      runs,
     );
   });
 
@@ -185,6 +194,7 @@ describe("an entry changed in any text", () => {
         const replaced = withTest(text, file, one.id, { fill: one.fill }, { replace: true });
         expect(replaced).toEqual({ ok: true, value: text });
       }),
+      runs,
     );
   });
 });
@@ -209,6 +219,7 @@ describe("renaming and removing in any text", () => {
         const back = valueOf(renamed(after, file, "appliances", fresh, from, options));
         expect(parsed(back)).toEqual(kitchen);
       }),
+      runs,
     );
   });
 
@@ -221,6 +232,7 @@ describe("renaming and removing in any text", () => {
         expect(keepsLines(linesOf(after.trimEnd()), text)).toBe(true);
         sameForm(text, after);
       }),
+      runs,
     );
   });
 
@@ -233,6 +245,7 @@ describe("renaming and removing in any text", () => {
         expect(parsed(after).cultures).toEqual(kitchen.cultures.toSpliced(at, 1));
         expect(keepsLines(linesOf(after.trimEnd()), text)).toBe(true);
       }),
+      runs,
     );
   });
 });
