@@ -32,26 +32,38 @@ const sourceText = (source: FigureSource): string => {
   }
 };
 
-const rowOf = (culture: Culture, mark: string, unit: TemperatureUnit): readonly string[] => [
+/** Its figures' sources in the order of the columns. */
+const sourceTexts = ({ sources }: Culture): readonly string[] =>
+  [sources.window, sources.target, sources.ceiling, sources.hours].map(sourceText);
+
+const rowOf = (culture: Culture, marks: string, unit: TemperatureUnit): readonly string[] => [
   culture.id,
   both([culture.low, culture.high], unit),
   both([culture.target], unit),
   both([culture.ceiling], unit),
   short(culture.hours, 1),
-  mark,
+  marks,
 ];
 
-/** A row for each culture, then the sources their marks stand for. */
+/**
+ * A row for each culture, then the sources its marks stand for: one mark where
+ * all figures come from one source, else one for each, in the columns' order.
+ */
 export const cultureTable = (cultures: readonly Culture[], page: Page): readonly string[] => {
   const { unit, width } = page;
-  const sources = [...new Set(cultures.map(({ source }) => sourceText(source)))];
-  const markOf = ({ source }: Culture): string => `[${sources.indexOf(sourceText(source)) + 1}]`;
+  const sources = [...new Set(cultures.flatMap(sourceTexts))];
+  const marksOf = (culture: Culture): string => {
+    const marks = sourceTexts(culture).map((text) => sources.indexOf(text) + 1);
+    return new Set(marks).size === 1 ? `${marks[0]}` : marks.join(" ");
+  };
   const signs = unit === "degC" ? ["degC", "degF"] : ["degF", "degC"];
   const [first = "", second = ""] = signs.map((sign) =>
     page.ascii ? sign : sign.replace("deg", "°"),
   );
   const head = ["", `window ${first} (${second})`, "target", "ceiling", "hours", "from"];
-  const table = columns([head, ...cultures.map((one) => rowOf(one, markOf(one), unit))], page);
+  const table = columns([head, ...cultures.map((one) => rowOf(one, marksOf(one), unit))], page);
   const notes = sources.flatMap((text, at) => wrapText(text, width, `[${at + 1}] `, "    "));
-  return [...table, "", ...notes];
+  const several = cultures.some((one) => new Set(sourceTexts(one)).size > 1);
+  const order = several ? ["from: window, target, ceiling, hours, in this order"] : [];
+  return [...table, "", ...order, ...notes];
 };

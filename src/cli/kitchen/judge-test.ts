@@ -7,6 +7,7 @@ import type { Outcome } from "../../problem.ts";
 import { usualConfidence, usualShare } from "../check-request.ts";
 import type { Shell } from "../command-result.ts";
 import { localDay } from "../local-day.ts";
+import { startProgress } from "../progress.ts";
 import type { NewTestFile } from "./new-test.ts";
 import { openSource } from "./read-source.ts";
 
@@ -24,11 +25,13 @@ export const judgeTest = async (
     confidence: usualConfidence,
     appliance: null,
   };
+  // The bytes were counted once; this time it is the work that takes long.
+  const progress = startProgress(shell.progress, () => 0, Date.now);
   const analysis = await analyseKitchen({ ...kitchen, tests: [test] }, said, async (file) => {
     const source = files[test.files.findIndex(({ sha256 }) => sha256 === file.sha256)];
     if (source === undefined) return failed("file-missing", { file: file.path });
-    return openSource(source, () => undefined);
-  });
+    return openSource(source, progress.add);
+  }).finally(progress.end);
   if (!analysis.ok) return analysis;
   const reading = analysis.value.tests[0];
   if (reading === undefined) return failed("internal", { what: "a test without an analysis" });

@@ -32,8 +32,11 @@ const thermostatText = ({ thermostat }: Appliance): string => {
   return thermostat ? "with thermostat" : "no thermostat";
 };
 
-const nameUnlessId = ({ id, name }: { readonly id: string; readonly name: string }): string =>
-  name === id ? "" : name;
+/** What it is called, where that tells more than its id and what it is. */
+const ownName = (
+  { id, name }: { readonly id: string; readonly name: string },
+  what: string,
+): string => ([id, what].includes(name.toLowerCase()) || name === id ? "" : name);
 
 const testsText = (count: number): string => `${count} ${count === 1 ? "test" : "tests"}`;
 
@@ -42,7 +45,7 @@ export const applianceList = ({ appliances, tests, shownUnit }: Kitchen, page: P
     appliances.map((one) => [
       one.id,
       testsText(tests.filter(({ appliance }) => appliance === one.id).length),
-      [nameUnlessId(one), one.kind, controlText(one.control, shownUnit), thermostatText(one)]
+      [ownName(one, one.kind), one.kind, controlText(one.control, shownUnit), thermostatText(one)]
         .filter((text) => text !== "")
         .join("; "),
     ]),
@@ -60,7 +63,9 @@ export const containerList = ({ containers, tests }: Kitchen, page: Page) =>
     containers.map((one) => [
       one.id,
       testsText(tests.filter(({ container }) => container === one.id).length),
-      [nameUnlessId(one), one.stands, vesselText(one)].filter((text) => text !== "").join("; "),
+      [ownName(one, one.stands), one.stands, vesselText(one)]
+        .filter((text) => text !== "")
+        .join("; "),
     ]),
     page,
   );

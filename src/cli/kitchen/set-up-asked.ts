@@ -21,15 +21,27 @@ export interface AskedSetUp {
 
 const stopped = failed("stopped", { what: "every question" });
 
+interface Missing {
+  /** The flag, which is a command's name as well. */
+  readonly option: string;
+  readonly why: string;
+}
+
+const noneYet = ({ option, why }: Missing): Outcome<never> => {
+  const help = `"holdband ${option.slice(2)} --help" shows how`;
+  return failed("option-missing", { option, why: `${why}; none is entered yet, and ${help}` });
+};
+
 const choose = async (
   question: string,
   choices: readonly Choice[],
-  missing: { readonly option: string; readonly why: string },
+  missing: Missing,
   shell: Shell,
 ): Promise<Outcome<string>> => {
   const known = choices.map(({ value }) => value).join(", ");
-  if (!shell.asks || choices.length === 0) {
-    return failed("option-missing", { ...missing, why: `${missing.why} (${known || "none yet"})` });
+  if (choices.length === 0) return noneYet(missing);
+  if (!shell.asks) {
+    return failed("option-missing", { ...missing, why: `${missing.why} (${known})` });
   }
   const chosen = await (await import("./ask.ts")).chooseOne(question, choices);
   return chosen === null ? stopped : done(chosen);

@@ -5,9 +5,9 @@ import type { Kitchen, KitchenThermometer } from "../../kitchen/kitchen.ts";
 import { done } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
 import { thermometerEntry } from "../../report/kitchen-contract.ts";
-import { correctionWithUncertainty } from "../../report/temperature-text.ts";
+import { askedTemperature, correctionWithUncertainty } from "../../report/temperature-text.ts";
 import { thermometerContract, thermometerText } from "../../report/thermometer-terminal.ts";
-import { knownText } from "../../report/wording/thermometers.ts";
+import { checkedText } from "../../report/wording/thermometers.ts";
 import { terminalWriting } from "../../report/writing.ts";
 import type { CommandResult, Shell } from "../command-result.ts";
 import { answered } from "../command-run.ts";
@@ -95,9 +95,10 @@ export const listThermometers = (
     const at = one.corrections.find(({ reading }) => reading === listedReading);
     const add =
       at === undefined ? "" : correctionWithUncertainty(writing, at.correction, at.expanded);
-    return [one.thermometer.id, `add ${add}`, knownText(one, writing)];
+    return [one.thermometer.id, `add ${add}`, checkedText(one) ?? "not checked"];
   });
-  const head = `Add to what each shows near ${listedReading} degC, with expanded uncertainty:`;
+  const near = askedTemperature(writing, listedReading).replaceAll("\u00a0", " ");
+  const head = `Near ${near}, with expanded uncertainty:`;
   const text = rows.length === 0 ? noneYet : [head, ...columns(rows, shell)].join("\n");
   return answered(options, shell, text, { thermometers: all.map(thermometerEntry) });
 };

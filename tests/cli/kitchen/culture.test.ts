@@ -21,7 +21,11 @@ describe("culture", () => {
     ok("culture", "my-blend", ...own, "--name", "My blend");
     const [kefir, blend] = kitchen().cultures;
     // 75.2 degF are 24 degC, by definition of the scale.
-    expect(kefir).toMatchObject({ low: 18, hours: 30, sources: { hours: { kind: "own" }, window: { kind: "common practice" } } });
+    expect(kefir).toMatchObject({
+      low: 18,
+      hours: 30,
+      sources: { hours: { kind: "own" }, window: { kind: "common practice" } },
+    });
     expect(kefir?.high).toBeCloseTo(24, 9);
     expect(blend).toMatchObject({ name: "My blend", low: 37, target: 38, ceiling: 43, hours: 24 });
   });

@@ -22,8 +22,8 @@ const kitchen: Kitchen = {
     { id: "pot", name: "pot", kind: "cooker", control: { kind: "fixed" }, thermostat: true },
   ],
   containers: [
-    { id: "jars", name: "jars", stands: "jars in water", volume: 0.5, count: 6 },
-    { id: "basin", name: "Big basin", stands: "basin", volume: null, count: null },
+    { id: "jars", name: "Six jars", stands: "jars in water", volume: 0.5, count: 6 },
+    { id: "basin", name: "Basin", stands: "basin", volume: null, count: null },
   ],
   cultures: [],
   tests: [
@@ -45,15 +45,15 @@ const page = { width: 80, ascii: false };
 describe("lists of the kitchen", () => {
   it("tell appliances, how they are set and how often they were tested", () => {
     expect(applianceList(kitchen, page)).toEqual([
-      "box  1 test   Warming box; warming box; marks 1, 2; thermostat not known",
+      "box  1 test   warming box; marks 1, 2; thermostat not known",
       "pot  0 tests  cooker; nothing to set; with thermostat",
     ]);
   });
 
   it("tell containers", () => {
     expect(containerList(kitchen, page)).toEqual([
-      "jars   1 test   jars in water; 6 of 0.5 L",
-      "basin  0 tests  Big basin; basin",
+      "jars   1 test   Six jars; jars in water; 6 of 0.5 L",
+      "basin  0 tests  basin",
     ]);
   });
 
