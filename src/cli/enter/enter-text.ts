@@ -67,26 +67,38 @@ export const changeText = (
 };
 
 export const shortHelp =
-  "One reading on each line, such as  22:30 41.2  or  now 41.2  -  ? for help, done at the end.";
+  "One reading on each line: 22:30 41.2 or now 41.2. ? for help, done at the end.";
 
-export const helpText = (log: TypedLog): string => {
-  const values = log.probes.map((_, at) => (41.2 - at).toFixed(1)).join(" ");
-  const order = log.probes.length === 1 ? "" : ` (in this order: ${log.probes.join(", ")})`;
-  return [
-    `  22:30 ${values}      time and temperature${order}; 10:30 pm and 41,2 and 106.2F will do`,
-    `  now ${values}        the clock's time`,
-    `  +15 ${values}        15 minutes after the last reading; +1h an hour`,
-    `  2026-10-03 22:30 ${values}   with its date; past midnight the day changes by itself`,
-    ...(log.probes.length === 1 ? [] : ["  -                a probe that was not read"]),
-    "  # lid opened     a comment, after a reading",
-    "",
-    "  list             all readings with their numbers",
-    "  fix 3 22:45 41   reading 3 anew; fix 3 41 or fix 3 22:45 for one part",
-    "  drop 3           reading 3 out",
-    "  undo             the last change back",
-    "  done             finish and store the test",
-    "  later            stop here; every reading is saved already",
-  ].join("\n");
+type Row = readonly [typed: string, does: string];
+
+const columns = (rows: readonly Row[]): string => {
+  const width = Math.max(...rows.map(([typed]) => typed.length));
+  return rows.map(([typed, does]) => `  ${typed.padEnd(width)}  ${does}`.trimEnd()).join("\n");
+};
+
+const commands: readonly Row[] = [
+  ["list", "all readings with their numbers"],
+  ["fix 3 22:45 41", "reading 3 anew; fix 3 41, fix 3 22:45: one part"],
+  ["drop 3", "reading 3 out"],
+  ["undo", "the last change back"],
+  ["done", "finish and store the test"],
+  ["later", "stop here; every reading is saved already"],
+];
+
+export const helpText = ({ probes }: TypedLog): string => {
+  const values = probes.map((_, at) => (41.2 - at).toFixed(1)).join(" ");
+  const one = probes.length === 1;
+  return columns([
+    [`22:30 ${values}`, one ? "time and temperature" : `time, then ${probes.join(", ")}`],
+    [`10:30 pm ${probes.map(() => "106,2F").join(" ")}`, "the same another way"],
+    [`now ${values}`, "by this computer's clock"],
+    [`+15 ${values}`, "15 minutes after the last reading; +1h an hour"],
+    [`2026-10-03 22:30 ${values}`, "with its date, where it is not the next one"],
+    ...(one ? [] : [["-", "in place of a probe that was not read"] as const]),
+    ["# lid opened", "a comment, after a reading"],
+    ["", ""],
+    ...commands,
+  ]);
 };
 
 const countText = (count: number): string => `${count} ${count === 1 ? "reading" : "readings"}`;

@@ -1,6 +1,7 @@
 /** The session at the prompt: lines in, readings understood, every one saved before the next. */
 import { problemText } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
+import { wrapText } from "../../report/wrap-text.ts";
 import { sessionStep } from "../../readings/typed/typed-session.ts";
 import type { SessionStep, TypedSession } from "../../readings/typed/typed-session.ts";
 import type { TypedLog } from "../../readings/typed/typed-types.ts";
@@ -11,6 +12,8 @@ import type { Prompter } from "./prompter.ts";
 export interface SessionPlan {
   readonly prompter: Prompter;
   readonly looks: Looks;
+  /** Columns of the screen. */
+  readonly width: number;
   /** Wall clock, seconds from 1970 as if in UTC. */
   readonly now: () => number;
   /** Keeps the log where no power cut takes it. */
@@ -30,19 +33,20 @@ const fewest = 2;
 
 const margin = "      ";
 
+const warn = (text: string, { prompter, width }: SessionPlan): void =>
+  prompter.warn(wrapText(text, width, margin).join("\n"));
+
 /** Asks each doubt in turn: null where all are right, else what was typed instead of yes ("" for no). */
-const doubted = async ({ doubts }: Changed, prompter: Prompter): Promise<string | null> => {
+const doubted = async ({ doubts }: Changed, plan: SessionPlan): Promise<string | null> => {
   for (const { problem } of doubts) {
-    prompter.warn(`${margin}${problemText(problem)}`);
+    warn(problemText(problem), plan);
     // oxlint-disable-next-line no-await-in-loop -- one question after the other
-    const answer = ((await prompter.line(`${margin}Take it as typed? (y/n) `)) ?? "").trim();
+    const answer = ((await plan.prompter.line(`${margin}Take it as typed? (y/n) `)) ?? "").trim();
     if (/^n(?:o)?$/iu.test(answer)) return "";
     if (!/^y(?:es)?$/iu.test(answer)) return answer;
   }
   return null;
 };
-
-const refuse = (text: string, { prompter }: SessionPlan): void => prompter.warn(`${margin}${text}`);
 
 /** The session after a change, or the line that was typed in place of a yes. */
 const apply = async (
@@ -50,13 +54,13 @@ const apply = async (
   step: Changed,
   plan: SessionPlan,
 ): Promise<{ readonly session: TypedSession; readonly next: string | null }> => {
-  const instead = await doubted(step, plan.prompter);
+  const instead = await doubted(step, plan);
   if (instead !== null) {
     plan.prompter.echo(`${margin}Not taken.`);
     return { session, next: instead === "" ? null : instead };
   }
   const saved = await plan.save(step.session.log);
-  if (!saved.ok) refuse(`Not saved: ${problemText(saved.problem)}`, plan);
+  if (!saved.ok) warn(`Not saved: ${problemText(saved.problem)}`, plan);
   const { change, number } = step;
   plan.prompter.echo(changeText(change, number, session.log, step.session.log, plan.looks));
   return { session: step.session, next: null };
@@ -64,7 +68,7 @@ const apply = async (
 
 const mayEnd = (log: TypedLog, plan: SessionPlan): boolean => {
   if (log.readings.length >= fewest) return true;
-  refuse("At least two readings are needed; a hold is judged from six on. later stops here.", plan);
+  warn("At least two readings are needed; a hold is judged from six on. later stops here.", plan);
   return false;
 };
 
@@ -89,7 +93,7 @@ export const runSession = async (start: TypedLog, plan: SessionPlan): Promise<Se
     if (step.kind === "done" && mayEnd(log, plan)) return { how: "done", log };
     if (step.kind === "help") plan.prompter.say(helpText(log));
     if (step.kind === "list") plan.prompter.say(listText(log, plan.looks));
-    if (step.kind === "refused") refuse(problemText(step.problem), plan);
+    if (step.kind === "refused") warn(problemText(step.problem), plan);
     if (step.kind !== "changed") continue;
     // oxlint-disable-next-line no-await-in-loop -- each reading is saved before the next
     const after = await apply(session, step, plan);

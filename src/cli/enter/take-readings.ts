@@ -64,13 +64,16 @@ export const typeReadings = async (
   prompter.say(`\n${titleText(test)}\n${shortHelp}\n`);
   if (log.readings.length > 0) prompter.echo(listText(log, shell));
   const now = (): number => wallNow(shell.now());
-  const plan = { prompter, looks: shell, now, save: keeper.save };
+  const plan = { prompter, looks: shell, width: shell.width, now, save: keeper.save };
   const end = await runSession(log, plan).finally(prompter.close);
+  prompter.say("");
   const path = keeper.path();
   const kept = keptText(end.log, path === null ? null : relative(".", path));
   if (end.how === "later") return done({ out: kept, err: "", exitCode: 0 });
   const stored = await target.keep(test, end.log);
-  if (!stored.ok) return failedButKept(stored, kept);
+  // Known already: stored before a power cut took the draft away.
+  const isSafe = stored.ok || stored.problem.code === "file-known";
+  if (!isSafe) return failedButKept(stored, kept);
   await keeper.forget();
   return stored;
 };

@@ -58,8 +58,8 @@ describe("readings in words", () => {
 
   it("helps in lines a small terminal shows whole", () => {
     const two = emptyLog(["Jar", "Bath"], "degC", null, false);
-    expect(helpText(two)).toContain("in this order: Jar, Bath");
+    expect(helpText(two)).toContain("time, then Jar, Bath");
     for (const line of [...helpText(jarLog()).split("\n"), ...shortHelp.split("\n")])
-      expect(line.length).toBeLessThanOrEqual(94);
+      expect(line.length).toBeLessThanOrEqual(80);
   });
 });

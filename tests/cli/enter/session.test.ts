@@ -12,7 +12,7 @@ const session = async (lines: readonly string[], from = jarLog()) => {
     saves.push(log);
     return done(undefined);
   };
-  const plan = { prompter, looks: { ascii: false }, now: () => morning, save };
+  const plan = { prompter, looks: { ascii: false }, width: 200, now: () => morning, save };
   const end = await runSession(from, plan);
   return { ...end, saves, shown: shown() };
 };
@@ -46,6 +46,16 @@ describe("runSession", () => {
     expect(gone.log.readings).toHaveLength(1);
   });
 
+  it("breaks long sentences where the screen ends", async () => {
+    const { prompter, shown } = scripted(["21:30 20.1 20"]);
+    const save = async () => done(undefined);
+    const plan = { prompter, looks: { ascii: false }, width: 60, now: () => morning, save };
+    await runSession(jarLog(), plan);
+    const lines = shown().split("\n");
+    expect(lines.filter((line) => line.length > 60)).toEqual([]);
+    expect(lines.length).toBeGreaterThan(3);
+  });
+
   it("saves after every kind of change, also after undo", async () => {
     const end = await session(["21:30 20", "22:30 38", "fix 2 39", "drop 1", "undo", "later"]);
     expect(end.saves).toHaveLength(5);
@@ -64,7 +74,13 @@ describe("runSession", () => {
 
   it("goes on, and says so, where a reading could not be saved", async () => {
     const { prompter, shown } = scripted(["21:30 20.1", "22:30 38", "done"]);
-    const plan = { prompter, looks: { ascii: false }, now: () => morning, save: onFullDisk };
+    const plan = {
+      prompter,
+      looks: { ascii: false },
+      width: 200,
+      now: () => morning,
+      save: onFullDisk,
+    };
     const end = await runSession(jarLog(), plan);
     expect(end.log.readings).toHaveLength(2);
     expect(shown()).toContain("Not saved: ");

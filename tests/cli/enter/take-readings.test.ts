@@ -73,6 +73,17 @@ describe("typeReadings", () => {
     expect(readingsOf(folder)).toEqual([".draft-step-cooker-38-jars.json"]);
   });
 
+  it("takes a draft away that was stored before the power went", async () => {
+    const folder = testKitchen();
+    const first = await kitchenAt(folder);
+    await typeReadings(first.typing, first.target, scripted([...night, "done"]).prompter, shell);
+    const again = await kitchenAt(folder);
+    const typed = scripted([...night, "done"]);
+    const result = await typeReadings(again.typing, again.target, typed.prompter, shell);
+    expect(result).toMatchObject({ ok: false, problem: { code: "file-known" } });
+    expect(readingsOf(folder)).toEqual(["step-cooker-38-jars-2026-10-03-by-hand.csv"]);
+  });
+
   it("does the same for a file without a kitchen", async () => {
     const out = join(temporaryFolder(), "night.csv");
     const target = fileTarget(out, enterShape.parse({}), shell);
