@@ -19,6 +19,8 @@ const session = async (lines: readonly string[], from = jarLog()) => {
 
 const onFullDisk = async () => failed("file-unwritable", { file: "x", why: "the disk is full" });
 
+const keeps = async () => done(undefined);
+
 describe("runSession", () => {
   it("takes readings, saves each at once, and ends with done", async () => {
     const end = await session(["21:30 20.1", "22:30 38.4", "done"]);
@@ -48,8 +50,7 @@ describe("runSession", () => {
 
   it("breaks long sentences where the screen ends", async () => {
     const { prompter, shown } = scripted(["21:30 20.1 20"]);
-    const save = async () => done(undefined);
-    const plan = { prompter, looks: { ascii: false }, width: 60, now: () => morning, save };
+    const plan = { prompter, looks: { ascii: false }, width: 60, now: () => morning, save: keeps };
     await runSession(jarLog(), plan);
     const lines = shown().split("\n");
     expect(lines.filter((line) => line.length > 60)).toEqual([]);
