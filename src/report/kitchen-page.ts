@@ -62,10 +62,11 @@ export const shownProbeOf = (test: ReadTest, { probe }: SetUpAnalysis): ProbeAna
   return same.find(({ series }) => series.name === probe?.series.name) ?? same[0] ?? null;
 };
 
+const hours = ({ night }: ProbeAnalysis): number => night.hold?.hours ?? 0;
+
 /** The probe a set-up's reasons speak of: of the test with the longest hold. */
 const shownProbe = (analysis: KitchenAnalysis, setUp: SetUpAnalysis): ProbeAnalysis | null => {
   const probes = testsBehind(analysis, setUp).flatMap((test) => shownProbeOf(test, setUp) ?? []);
-  const hours = ({ night }: ProbeAnalysis): number => night.hold?.hours ?? 0;
   return probes.reduce<ProbeAnalysis | null>(
     (a, b) => (a === null || hours(b) > hours(a) ? b : a),
     null,

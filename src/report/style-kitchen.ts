@@ -10,7 +10,9 @@ export const kitchenStyle = `
 .by-appliance .holds { color: var(--ink); }
 .unread { margin-top: 1.5rem; font-size: 0.97rem; }
 .grouped tr.group th { font-weight: 600; width: auto; padding-top: 1.1rem; background: none; }
-.grouped tbody tr:not(.group) th { width: 25%; }
+.grouped:not(.listed) { table-layout: fixed; }
+.grouped:not(.listed) thead th:first-child { width: 25%; }
+.grouped tbody tr:not(.group) th { width: auto; }
 .when { font-weight: 400; color: var(--muted); white-space: nowrap; }
 .contents { margin: 2rem 0 0; padding: 0.9rem 1.1rem 1rem; background: var(--raised); border-radius: 4px; font-size: 0.92rem; line-height: 1.45; }
 .contents ul { list-style: none; padding: 0; margin: 0; max-width: none; }

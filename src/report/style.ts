@@ -146,7 +146,6 @@ ${listed(".rows")}
   .grouped tbody tr.group { border-top: 2px solid var(--rule); padding-top: 0.9rem; margin-top: 0.6rem; }
   .grouped tbody tr.group + tr { border-top: 0; }
   .grouped tr.group th { padding-top: 0; font-size: 1.02rem; }
-  .grouped tbody tr:not(.group) th { width: auto; }
   .contents > ul { columns: 1; }
 }`;
 

@@ -9,7 +9,13 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { toKitchenHtml } from "../../src/report/kitchen-html.ts";
 import { launch, noBrowser, open } from "./browser.ts";
 import { hostileNames } from "./sample-analysis.ts";
-import { hostileKitchen, oneAppliance, sampleKitchen, untestedKitchen } from "./sample-kitchen.ts";
+import {
+  hostileKitchen,
+  manyCultures,
+  oneAppliance,
+  sampleKitchen,
+  untestedKitchen,
+} from "./sample-kitchen.ts";
 
 const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core"), "utf8");
 const kitchens = {
@@ -17,6 +23,7 @@ const kitchens = {
   warmingBox: () => oneAppliance("box"),
   untestedKitchen,
   hostileKitchen,
+  manyCultures,
 };
 
 interface AxeResult {
@@ -66,6 +73,7 @@ describe.skipIf(noBrowser())("the kitchen's report in Chromium", () => {
     ["warmingBox", "dark", 360],
     ["untestedKitchen", "light", 900],
     ["hostileKitchen", "light", 900],
+    ["manyCultures", "light", 900],
   ] as const)(
     "has no violation axe can find: %s, %s, %d px",
     async (name, scheme, width) => {

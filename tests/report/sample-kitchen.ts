@@ -26,6 +26,7 @@ import type { ThermometerStatement } from "../../src/thermometer/budget.ts";
 import { analysisOf, hostileNames, probe, requirement, verdict } from "./sample-analysis.ts";
 import type { NightShape } from "./sample-analysis.ts";
 
+const practice = { kind: "common practice" } as const;
 const culture = (id: string, name: string, low: number, high: number, needed: number): Culture => ({
   id,
   name,
@@ -34,7 +35,7 @@ const culture = (id: string, name: string, low: number, high: number, needed: nu
   target: celsius((low + high) / 2),
   ceiling: celsius(43),
   hours: hours(needed),
-  source: { kind: "common practice" },
+  sources: { window: practice, target: practice, ceiling: practice, hours: practice },
   growth: [],
 });
 
@@ -674,5 +675,22 @@ export const hostileKitchen = (): KitchenAnalysis => {
       test: { ...one.test, id: `${third}-${one.test.id}`, notes: second, fill: fourth },
     })),
     setUps: whole.setUps.map((one) => hostileSetUp(one, first, second)),
+  };
+};
+
+/** More cultures than fit beside each other: the table becomes a list on every screen. */
+export const manyCultures = (): KitchenAnalysis => {
+  const whole = sampleKitchen();
+  const more = [24, 27, 30].map((from) =>
+    asked(`own-${from}`, `Own culture ${from}`, from, from + 2, 18),
+  );
+  const withMore = (one: SetUpAnalysis): SetUpAnalysis => ({
+    ...one,
+    verdicts: one.verdicts.concat(more.map((each) => tooWarm(each, 40, 10))),
+  });
+  return {
+    ...whole,
+    requirements: kitchenRequirements.concat(more),
+    setUps: whole.setUps.map(withMore),
   };
 };

@@ -2,7 +2,7 @@ import { expect, it } from "vitest";
 import { toKitchenHtml } from "../../src/report/kitchen-html.ts";
 import { style } from "../../src/report/style.ts";
 import { kitchenStyle } from "../../src/report/style-kitchen.ts";
-import { sampleKitchen } from "./sample-kitchen.ts";
+import { manyCultures, sampleKitchen } from "./sample-kitchen.ts";
 
 it("is part of the one style sheet, before what makes it small or paper", () => {
   expect(style).toContain(kitchenStyle);
@@ -15,8 +15,12 @@ it("has colours from the palette only, which style.test.ts measures", () => {
 });
 
 it("styles nothing that the page does not have", async () => {
-  const html = await toKitchenHtml(sampleKitchen(), { renderedOn: "2026-03-20" });
-  const body = html.slice(html.indexOf("<body>"));
+  const pages = await Promise.all(
+    [sampleKitchen(), manyCultures()].map((one) =>
+      toKitchenHtml(one, { renderedOn: "2026-03-20" }),
+    ),
+  );
+  const body = pages.map((html) => html.slice(html.indexOf("<body>"))).join("");
   const used = new Set(
     [...body.matchAll(/class="([^"]+)"/g)].flatMap(([, names]) => names!.split(" ")),
   );
