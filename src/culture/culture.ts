@@ -2,8 +2,8 @@ import type { Celsius, Hours } from "../quantity.ts";
 
 /** How far a figure can be trusted. */
 export type FigureSource =
-  /** read in the work named */
-  | { readonly kind: "published"; readonly work: string }
+  /** read in the work named, which prints `printed`: the figure, or the range it is an end or the middle of */
+  | { readonly kind: "published"; readonly work: string; readonly printed: string }
   /** what makers do, written down nowhere that was checked */
   | { readonly kind: "common practice" }
   /** remembered from the work named, not read again */
@@ -11,13 +11,26 @@ export type FigureSource =
   /** the person's own, written in their kitchen */
   | { readonly kind: "own" };
 
-/** Temperatures between which a culture's organism grows, degC; null where not found. */
+/** A temperature with where it comes from. */
+export interface SourcedTemperature {
+  readonly celsius: Celsius;
+  readonly source: FigureSource;
+}
+
+/** Temperatures between which a culture's organism grows; null where not found. */
 export interface GrowthLimits {
   readonly organism: string;
-  readonly minimum: Celsius | null;
-  readonly optimum: Celsius | null;
-  readonly maximum: Celsius | null;
-  readonly source: FigureSource;
+  readonly minimum: SourcedTemperature | null;
+  readonly optimum: SourcedTemperature | null;
+  readonly maximum: SourcedTemperature | null;
+}
+
+/** Where each figure of a culture comes from; `window` is for both of its ends. */
+export interface CultureSources {
+  readonly window: FigureSource;
+  readonly target: FigureSource;
+  readonly ceiling: FigureSource;
+  readonly hours: FigureSource;
 }
 
 /** A culture and what it asks: a starter with its window, target, ceiling and hold hours. */
@@ -31,7 +44,6 @@ export interface Culture {
   /** Never above. */
   readonly ceiling: Celsius;
   readonly hours: Hours;
-  /** Where the temperatures and hours come from. */
-  readonly source: FigureSource;
+  readonly sources: CultureSources;
   readonly growth: readonly GrowthLimits[];
 }

@@ -24,7 +24,7 @@ describe("culture", () => {
     expect(kefir).toMatchObject({
       low: 18,
       hours: 30,
-      sources: { hours: { kind: "own" }, window: { kind: "common practice" } },
+      sources: { hours: { kind: "own" }, target: { kind: "published" } },
     });
     expect(kefir?.high).toBeCloseTo(24, 9);
     expect(blend).toMatchObject({ name: "My blend", low: 37, target: 38, ceiling: 43, hours: 24 });
