@@ -12,7 +12,7 @@ import type { VerdictEvidence } from "./verdict-evidence.ts";
 import { verdictWithoutHold } from "./verdict-without-hold.ts";
 import type { Requirement, UncertaintyComponent, Verdict, VerdictWord } from "./verdict-types.ts";
 
-/** Less hold than this never gives `holds`. */
+/** Less hold than this never gives `holds`; nor `misses` from inside the window. */
 const leastHours = 3;
 const leastReadings = 6;
 /**
@@ -54,7 +54,7 @@ export const verdictOn = (
   const found = weightedProbability(outlook.all, holdOffset(evidence));
   const fell = fellAway(night, hold, requirement.hours);
   const met = fell ? endedByPerson * found.met : found.met;
-  const verdict = fell ? fallenWord(found.met, confidence) : guardedWord(met, hold, confidence);
+  const verdict = fell ? fallenWord(found.met, confidence) : guardedWord(met, requirement, evidence);
   const uncertainty = uncertaintyBudget(evidence, hold, outlook.unseenUncertainty);
   const inside = dwell(readings, requirement.low, requirement.high);
   return {
@@ -74,7 +74,7 @@ export const verdictOn = (
       uncertainty,
       fellAway: fell,
       tooLittle: tooLittle(hold),
-      without: (source) => without(source, evidence, outlook),
+      without: (source) => without(source, requirement, evidence, outlook),
     }),
   };
 };
@@ -106,14 +106,22 @@ const word = (probability: number, confidence: number): VerdictWord =>
 const fallenWord = (probability: number, confidence: number): VerdictWord =>
   word(probability, confidence) === "misses" ? "misses" : "unproven";
 
-const guardedWord = (probability: number, hold: Hold, confidence: number): VerdictWord => {
+/** Too little hold never gives `holds`, and `misses` only where what was seen of it lies outside. */
+const guardedWord = (
+  probability: number,
+  { low, high }: Requirement,
+  { hold, confidence }: HeldEvidence,
+): VerdictWord => {
   const plain = word(probability, confidence);
-  return plain === "holds" && tooLittle(hold) ? "unproven" : plain;
+  if (!tooLittle(hold)) return plain;
+  const outside = hold.mean < low || hold.mean > high;
+  return plain === "misses" && outside ? "misses" : "unproven";
 };
 
 /** The verdict again with one source of doubt taken away: what would settle it. */
 const without = (
   source: UncertaintyComponent["source"],
+  requirement: Requirement,
   evidence: HeldEvidence,
   outlook: Outlook,
 ): WithoutSource => {
@@ -121,7 +129,7 @@ const without = (
     source === "hours not tested" ? outlook.tested() : outlook.all,
     holdOffset(withoutSource(evidence, source)),
   );
-  const verdict = guardedWord(met, evidence.hold, evidence.confidence);
+  const verdict = guardedWord(met, requirement, evidence);
   return { source, probability: met, verdict };
 };
 

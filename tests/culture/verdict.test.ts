@@ -97,6 +97,19 @@ describe("decide, little to go by", () => {
     expect(short.reasons).toContainEqual(expect.objectContaining({ code: "too-little-hold" }));
   });
 
+  it("never says misses on so little from inside the window, but does where it sat outside", () => {
+    // Half a degree to each edge, and a thermometer that says next to nothing (8 degC).
+    const evidence = evidenceOf(
+      { ...steady, hoursHeld: 2 },
+      { thermometer: correctedThermometer(celsiusDifference(0), celsiusDifference(8)) },
+    );
+    const inside = decide(asked(39.5, 40.5, 10), evidence);
+    expect(inside.probability).toBeLessThan(0.05);
+    expect(inside.verdict).toBe("unproven");
+    const outside = decide(asked(43, 46, 10), evidenceOf({ ...steady, hoursHeld: 2 }));
+    expect(outside.verdict).toBe("misses");
+  });
+
   it("names the thermometer as the doubt, and what the verdict would be without it", () => {
     const evidence = evidenceOf(steady, {
       thermometer: specifiedThermometer(celsiusDifference(1), "assumed"),
