@@ -43,7 +43,7 @@ export type Written<Value> = Value & { readonly written: string };
 export const plausible = (found: TypedTemperature | null): TypedTemperature | null =>
   found !== null && within(-40, 200)(found.celsius) !== null ? found : null;
 
-export const oneTemperature = read(
+const oneTemperature = read(
   "a temperature between -40 and 200 degC, such as 38, 38C or 100.4F",
   (text): Written<TypedTemperature> | null => {
     const found = plausible(parseTemperature(text));

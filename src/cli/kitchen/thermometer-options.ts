@@ -1,19 +1,15 @@
 /** Options of `thermometer`, and every contradiction among them. */
 import * as z from "zod";
-import { readAltitude, readDate, readPressure } from "../../kitchen/schema/written-values.ts";
-import { parseRange, parseTemperatureDifference } from "../../quantity-text.ts";
+import {
+  readAltitude,
+  readDate,
+  readPressure,
+  readReading,
+} from "../../kitchen/schema/written-values.ts";
+import { parseRange, parseTemperature, parseTemperatureDifference } from "../../quantity-text.ts";
 import { failed } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
-import {
-  flag,
-  once,
-  oneOf,
-  oneTemperature,
-  read,
-  several,
-  temperature,
-  words,
-} from "../option-readers.ts";
+import { flag, once, oneOf, read, several, temperature, words } from "../option-readers.ts";
 import { kitchenShapes } from "./kitchen-folder.ts";
 
 /** Metres, with the words: without a unit 1450 could be feet. */
@@ -35,6 +31,12 @@ const pressure = once(
   ),
 );
 
+/** However wrong: 212 without its letter is asked about, not refused. */
+const reading = read("what the thermometer showed, such as 0.3, 95.2 or 203.5F", (text) => {
+  const found = parseTemperature(text);
+  return found !== null && readReading(text) !== null ? { ...found, written: text.trim() } : null;
+});
+
 const aboveNothing = (expected: string) =>
   once(
     read(expected, (text) => {
@@ -47,13 +49,13 @@ const aboveNothing = (expected: string) =>
 
 export const thermometerShape = z.object({
   ...kitchenShapes,
-  ice: several(oneTemperature),
-  boiling: several(oneTemperature),
+  ice: several(reading),
+  boiling: several(reading),
   altitude,
   pressure,
   pressureAt: oneOf("station or sea-level", { station: "station", "sea-level": "sea-level" }),
   reference: temperature,
-  reads: several(oneTemperature),
+  reads: several(reading),
   referenceUncertainty: once(
     read("a standard uncertainty of 0 to 20 degC, such as 0.05 or 0.1F", (text) => {
       const found = parseTemperatureDifference(text);

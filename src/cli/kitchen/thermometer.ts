@@ -18,6 +18,7 @@ import { thermometerOf } from "./known-ids.ts";
 import { checkEntries } from "./new-checks.ts";
 import { plainNumber } from "./plain-number.ts";
 import { checkUnkept, listThermometers, showThermometer } from "./thermometer-answers.ts";
+import { windowsAsked } from "./thermometer-findings.ts";
 import { incomplete, repeatedOptions, thermometerShape } from "./thermometer-options.ts";
 import type { ThermometerOptions } from "./thermometer-options.ts";
 
@@ -55,6 +56,9 @@ const addCheck = (text: string, file: string, id: string, check: CheckEntry): Ou
 const edit =
   (id: string, options: ThermometerOptions, today: string) =>
   ({ text, file, kitchen }: KitchenEdit): Outcome<string> => {
+    // A window that cannot be judged must not come up after the check was stored.
+    const windows = windowsAsked(options, kitchen);
+    if (!windows.ok) return windows;
     const before = find(kitchen.thermometers, id);
     const said = describedBy(options);
     const isNew = before === null || Object.keys(said).length > 0;

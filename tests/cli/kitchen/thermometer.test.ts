@@ -83,6 +83,7 @@ describe("thermometer without a kitchen", () => {
   it.each([
     [["--ice", "6"], "check-doubtful", "too much water and too little ice"],
     [["--ice", "32.4"], "check-doubtful", "write 32.4F"],
+    [["--boiling", "212", "--altitude", "0m"], "check-doubtful", "write 212F"],
     [["--boiling", "90", "--altitude", "0m"], "check-doubtful", "rolling boil"],
     [["--boiling", "103", "--altitude", "1450m"], "check-doubtful", "bottom of the pot"],
     [["--boiling", "97"], "option-missing", "--altitude or --pressure"],
@@ -143,6 +144,7 @@ describe("thermometer in a kitchen", () => {
     expect(doubtful).toMatchObject({ exitCode: 2, out: "" });
     expect(doubtful.err).toContain("say --confirm");
     expect(doubtful.err).not.toContain("left out of the correction");
+    expect(run("thermometer", "pen", "--ice", "0.3", "--culture", "kefri").exitCode).toBe(2);
     expect(listing(folder)).toEqual(before);
     ok("thermometer", "pen", "--ice", "6", "--confirm");
     expect(kitchen().thermometers[0]?.checks[0]).toMatchObject({ confirmed: true });
