@@ -9,8 +9,6 @@ import type { CommandEntry, TypedOptions } from "./entries/command-entry.ts";
 import { spreadRepeated } from "./repeated-values.ts";
 import { usageProblem } from "./usage-problem.ts";
 
-export type { TypedOptions } from "./entries/command-entry.ts";
-
 export type ParsedLine =
   | { readonly kind: "text"; readonly text: string }
   | { readonly kind: "problem"; readonly problem: Problem }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { readCheckOptions } from "../../src/cli/check-options.ts";
-import type { TypedOptions } from "../../src/cli/command-line.ts";
+import type { TypedOptions } from "../../src/cli/entries/command-entry.ts";
 import { problemText } from "../../src/problem.ts";
 
 const window: TypedOptions = { low: ["37"], high: ["39"], hours: ["36"] };

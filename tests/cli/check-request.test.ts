@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { readCheckOptions } from "../../src/cli/check-options.ts";
 import { checkRequest } from "../../src/cli/check-request.ts";
-import type { TypedOptions } from "../../src/cli/command-line.ts";
+import type { TypedOptions } from "../../src/cli/entries/command-entry.ts";
 import { cultures } from "../../src/culture/catalogue.ts";
 import { problemText } from "../../src/problem.ts";
 
