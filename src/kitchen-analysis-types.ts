@@ -11,12 +11,14 @@ import type { Correction, CorrectionModel } from "./thermometer/correction-model
 export interface KitchenAnalysis {
   readonly version: string;
   readonly kitchen: Kitchen;
+  /** Id of the only appliance that was looked at; null for all. */
+  readonly appliance: string | null;
   /** Of the kitchen's cultures, in its order. */
   readonly requirements: readonly Requirement[];
   readonly share: number;
   readonly confidence: number;
   readonly thermometers: readonly ThermometerAnalysis[];
-  /** Oldest first; only those of the appliance asked for, where one was. */
+  /** Oldest first; those of unknown date last. */
   readonly tests: readonly TestAnalysis[];
   /** Every tested set-up, in the order of the kitchen's appliances. */
   readonly setUps: readonly SetUpAnalysis[];

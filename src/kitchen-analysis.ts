@@ -49,6 +49,7 @@ export const analyseKitchen = async (
   return done({
     version,
     kitchen,
+    appliance,
     requirements: kitchen.cultures.map((culture) => requirementOf(culture, share)),
     share,
     confidence,

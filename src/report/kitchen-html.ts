@@ -5,7 +5,7 @@
 import type { KitchenAnalysis } from "../kitchen-analysis-types.ts";
 import { htmlPage, shownDate } from "./html-page.ts";
 import type { HtmlOptions } from "./html-page.ts";
-import { appliancesOf, counted, isWholeKitchen, readTests } from "./kitchen-page.ts";
+import { appliancesOf, counted, readTests } from "./kitchen-page.ts";
 import type { KitchenPage } from "./kitchen-page.ts";
 import { markup } from "./markup.ts";
 import type { Markup } from "./markup.ts";
@@ -40,9 +40,10 @@ const daysText = ({ tests }: KitchenAnalysis): string => {
 const byline = (analysis: KitchenAnalysis, { renderedOn }: HtmlOptions): Markup => {
   const { kitchen, tests, requirements, version } = analysis;
   const appliances = appliancesOf(analysis);
-  const what = isWholeKitchen(analysis)
-    ? `The whole kitchen: ${counted(appliances.length, "appliance")}`
-    : `Only ${appliances.map(({ name }) => name).join(", ") || "an appliance without tests"}, of ${counted(kitchen.appliances.length, "appliance")} in the kitchen`;
+  const what =
+    analysis.appliance === null
+      ? `The whole kitchen: ${counted(appliances.length, "appliance")}`
+      : `Only ${appliances.map(({ name }) => name).join(", ")}, of ${counted(kitchen.appliances.length, "appliance")} in the kitchen`;
   const tested =
     tests.length === 0
       ? "no water test yet"

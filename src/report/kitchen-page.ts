@@ -27,18 +27,9 @@ export const setUpsOf = (
   { id }: Pick<Appliance, "id">,
 ): readonly SetUpAnalysis[] => setUps.filter(({ setUp }) => setUp.appliance === id);
 
-/** The report is of the whole kitchen, unless tests of it are missing here. */
-export const isWholeKitchen = ({ kitchen, tests }: KitchenAnalysis): boolean => {
-  const here = new Set(tests.map(({ test }) => test.id));
-  return kitchen.tests.every(({ id }) => here.has(id));
-};
-
 /** Appliances this report is about, in the kitchen's order, untested ones too. */
-export const appliancesOf = (analysis: KitchenAnalysis): readonly Appliance[] => {
-  const { appliances } = analysis.kitchen;
-  if (isWholeKitchen(analysis)) return appliances;
-  return appliances.filter(({ id }) => analysis.tests.some(({ test }) => test.appliance === id));
-};
+export const appliancesOf = ({ kitchen, appliance }: KitchenAnalysis): readonly Appliance[] =>
+  kitchen.appliances.filter(({ id }) => appliance === null || id === appliance);
 
 /** The tests a set-up rests on, oldest first. */
 export const testsBehind = (

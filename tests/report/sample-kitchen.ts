@@ -608,6 +608,7 @@ const kitchen: Kitchen = {
 export const sampleKitchen = (more: Partial<KitchenAnalysis> = {}): KitchenAnalysis => ({
   version: "0.1.0",
   kitchen,
+  appliance: null,
   requirements: kitchenRequirements,
   share: 0.95,
   confidence: 0.95,
@@ -623,6 +624,7 @@ export const oneAppliance = (appliance: string): KitchenAnalysis => {
   const whole = sampleKitchen();
   return {
     ...whole,
+    appliance,
     tests: whole.tests.filter(({ test }) => test.appliance === appliance),
     setUps: whole.setUps.filter((one) => one.setUp.appliance === appliance),
   };
