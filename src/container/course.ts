@@ -1,5 +1,3 @@
-import { median } from "../stats/median.ts";
-
 /** One probe's readings, or means of neighbouring ones: minutes rising, degC, of equal length. */
 export interface Course {
   readonly minutes: Float64Array;
@@ -11,20 +9,6 @@ export interface Span {
   readonly fromMinute: number;
   readonly toMinute: number;
 }
-
-/** Median interval between readings, minutes; from at most 1001 evenly picked intervals. 0 for fewer than 2. */
-export const usualStep = (minutes: Float64Array): number => {
-  const intervals = minutes.length - 1;
-  if (intervals < 1) return 0;
-  const steps = Float64Array.from({ length: Math.min(intervals, 1001) }, (_, pick) => {
-    const index = Math.floor((pick * intervals) / Math.min(intervals, 1001));
-    return minutes[index + 1]! - minutes[index]!;
-  });
-  return median(steps);
-};
-
-/** Interval from which two neighbours have a gap between them: five usual steps, at least 5 min. */
-export const gapLimit = (step: number): number => Math.max(5 * step, 5);
 
 /** First index whose minute is at least `minute`. */
 const firstAtOrAfter = (minutes: Float64Array, minute: number): number => {

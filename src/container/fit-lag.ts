@@ -1,5 +1,5 @@
 import type { ResponseFigure } from "./container-response.ts";
-import { usualStep } from "./course.ts";
+import { usualStep } from "../stats/time-weights.ts";
 import { lagParameters, type LagProblem } from "./lag-residuals.ts";
 import { searchLag } from "./lag-search.ts";
 import { type LagDoubts, lagUncertainty } from "./lag-uncertainty.ts";

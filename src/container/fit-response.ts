@@ -1,6 +1,7 @@
 import type { Series } from "../readings/series.ts";
 import type { ContainerResponse } from "./container-response.ts";
-import { type Course, gapLimit, gapsOf, outside, type Span, usualStep, within } from "./course.ts";
+import { gapLimit, usualStep } from "../stats/time-weights.ts";
+import { type Course, gapsOf, outside, type Span, within } from "./course.ts";
 import { fitLag } from "./fit-lag.ts";
 import { heldMeans } from "./held-means.ts";
 import { isMeasured, roomLevel, type RoomKnowledge } from "./room-level.ts";

@@ -2,7 +2,8 @@ import { effectiveSampleSize } from "../stats/autocorrelation.ts";
 import { fitLine } from "../stats/line-fit.ts";
 import { standardDeviation } from "../stats/summary.ts";
 import { weightedMean } from "../stats/weighted.ts";
-import { type Course, gapLimit, timeWeights, usualStep } from "./course.ts";
+import { gapLimit, usualStep } from "../stats/time-weights.ts";
+import { type Course, timeWeights } from "./course.ts";
 import { followBath } from "./follow-bath.ts";
 
 /** Time-weighted means over the hold that bath and food share, degC. */

@@ -1,6 +1,7 @@
 import type { Series } from "../readings/series.ts";
 import { weightedMean } from "../stats/weighted.ts";
-import { gapLimit, type Span, timeWeights, usualStep, within } from "./course.ts";
+import { gapLimit, usualStep } from "../stats/time-weights.ts";
+import { type Span, timeWeights, within } from "./course.ts";
 
 /** What is known of the room: a probe's readings, corrected, or a range somebody stated, degC. */
 export type RoomKnowledge = Series | { readonly low: number; readonly high: number };

@@ -1,7 +1,7 @@
 import { solveApproach } from "./approach-solver.ts";
 import type { ApproachData, ApproachSolution, LevelPrior } from "./approach-solver.ts";
 import type { Points } from "./grid.ts";
-import type { Stretch } from "./time-weights.ts";
+import type { Stretch } from "../stats/time-weights.ts";
 
 /**
  * An exponential approach to a slowly moving level: with x the minutes since

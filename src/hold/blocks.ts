@@ -1,6 +1,6 @@
 import { median } from "../stats/median.ts";
 import type { Points } from "./grid.ts";
-import type { Stretch } from "./time-weights.ts";
+import type { Stretch } from "../stats/time-weights.ts";
 
 /** Block length aimed at, minutes: longer than the slowest thermostat cycle (90 min). */
 const blockMinutes = 100;

@@ -1,6 +1,6 @@
 import type { Points } from "./grid.ts";
-import { usualStep, gapLimit, cellWeights } from "./time-weights.ts";
-import type { Stretch } from "./time-weights.ts";
+import { usualStep, gapLimit, cellWeights } from "../stats/time-weights.ts";
+import type { Stretch } from "../stats/time-weights.ts";
 
 /** Width of the window of temperature in which the most time is looked for, degC. */
 const windowWidth = 1;

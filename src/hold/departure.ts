@@ -1,5 +1,5 @@
 import type { Points } from "./grid.ts";
-import type { Stretch } from "./time-weights.ts";
+import type { Stretch } from "../stats/time-weights.ts";
 
 /**
  * Where a flat (or slowly drifting) temperature starts to fall or rise for

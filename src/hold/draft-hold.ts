@@ -7,7 +7,7 @@ import { fewestHoldReadings, shortestHold } from "./hold.ts";
 import { steepestSlope } from "./level.ts";
 import type { Level } from "./level.ts";
 import { thinned } from "./smooth.ts";
-import type { Stretch } from "./time-weights.ts";
+import type { Stretch } from "../stats/time-weights.ts";
 
 /** A hold whose end is not yet sought by the minute. */
 export interface DraftHold extends Stretch {

@@ -1,4 +1,4 @@
-import { usualStep } from "./time-weights.ts";
+import { usualStep } from "../stats/time-weights.ts";
 
 /** The hold on an even grid: what autocorrelation, periodogram and cycle windows need. */
 export interface EvenSeries {

@@ -15,7 +15,7 @@ import { ownRange } from "./own-range.ts";
 import { hasPlateau } from "./plateau.ts";
 import type { Later } from "./plateau.ts";
 import { settledApproach } from "./settled-approach.ts";
-import type { Stretch } from "./time-weights.ts";
+import type { Stretch } from "../stats/time-weights.ts";
 import { findUnkeptHold } from "./unkept-hold.ts";
 
 /** The hold among the working points, before any statistics. */

@@ -7,8 +7,8 @@ import type { Block, Course } from "./blocks.ts";
 import type { Points } from "./grid.ts";
 import type { Level } from "./level.ts";
 import { readingNoise } from "./noise.ts";
-import { usualStep } from "./time-weights.ts";
-import type { Stretch } from "./time-weights.ts";
+import { usualStep } from "../stats/time-weights.ts";
+import type { Stretch } from "../stats/time-weights.ts";
 
 /**
  * Level and envelope of the points inside `core`, points marked in `disturbed`

@@ -1,4 +1,4 @@
-import { usualStep } from "./time-weights.ts";
+import { usualStep } from "../stats/time-weights.ts";
 
 /** Readings thinned for finding phases: at most a few thousand points, unevenly spaced. */
 export interface Points {

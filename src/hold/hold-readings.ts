@@ -1,5 +1,5 @@
 import type { HoldReadings, Phase } from "./hold.ts";
-import { cellWeights, gapLimit, usualStep } from "./time-weights.ts";
+import { cellWeights, gapLimit, usualStep } from "../stats/time-weights.ts";
 
 /** First index whose minute is at least `minute`. */
 const firstAtOrAfter = (minutes: Float64Array, minute: number): number => {

@@ -5,7 +5,7 @@ import type { Points } from "./grid.ts";
 import { levelAt } from "./level.ts";
 import type { Level } from "./level.ts";
 import { findSwing } from "./swing.ts";
-import type { Stretch } from "./time-weights.ts";
+import type { Stretch } from "../stats/time-weights.ts";
 
 /** A warmer without a thermostat takes longer than this, minutes of time constant; */
 const quickApproach = 45;

@@ -4,7 +4,7 @@ import type { Points } from "./grid.ts";
 import { levelOfApproach } from "./find-level.ts";
 import { levelAt } from "./level.ts";
 import type { Level } from "./level.ts";
-import type { Stretch } from "./time-weights.ts";
+import type { Stretch } from "../stats/time-weights.ts";
 
 /**
  * An approach fits when its early part leaves no more than the hold moves

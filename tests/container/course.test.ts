@@ -1,30 +1,10 @@
 import { describe, expect, it } from "vitest";
-import {
-  gapLimit,
-  gapsOf,
-  outside,
-  timeWeights,
-  usualStep,
-  within,
-} from "../../src/container/course.ts";
+import { gapsOf, outside, timeWeights, within } from "../../src/container/course.ts";
 
 // Constructed cases throughout.
 const readings = (...minutes: number[]) => ({
   minutes: Float64Array.from(minutes),
   celsius: Float64Array.from(minutes, (minute) => 30 + minute / 10),
-});
-
-describe("usualStep", () => {
-  it("is the median interval, whatever the gaps", () => {
-    expect(usualStep(Float64Array.of(0, 1, 2, 60, 61, 62.5))).toBe(1);
-    expect(usualStep(Float64Array.of(7))).toBe(0);
-  });
-});
-
-describe("gapLimit", () => {
-  it("is five steps, at least 5 min", () => {
-    expect([gapLimit(0.1), gapLimit(2)]).toEqual([5, 10]);
-  });
 });
 
 describe("within and outside", () => {

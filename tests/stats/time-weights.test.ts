@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { cellWeights, gapLimit, usualStep } from "../../src/hold/time-weights.ts";
+import { cellWeights, gapLimit, usualStep } from "../../src/stats/time-weights.ts";
 
 describe("time weights", () => {
   it("stand for half the interval to each neighbour and sum to the stretch", () => {
