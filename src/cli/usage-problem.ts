@@ -12,14 +12,21 @@ const expectations: Readonly<Record<string, string>> = {
 /** The part of the library's message that names what was typed. */
 const quoted = (message: string): string => /'([^']*)'/.exec(message)?.[1] ?? "";
 
-const foundIn = (error: CommanderError): string => {
-  if (error.code === "commander.missingArgument") return "none";
+const bareName = (form: string): string => form.replaceAll(/[<>[\].]/g, "");
+
+/** "none", or of several that are needed the first that is missing. */
+const missingIn = (error: CommanderError, entry: CommandEntry | null): string => {
+  const name = quoted(error.message);
+  const [first] = entry?.arguments ?? [];
+  return first === undefined || bareName(first[0]) === name ? "none" : `no ${name}`;
+};
+
+const foundIn = (error: CommanderError, entry: CommandEntry | null): string => {
+  if (error.code === "commander.missingArgument") return missingIn(error, entry);
   if (error.code === "commander.excessArguments") return "more";
   const name = quoted(error.message).split(" ")[0] ?? "";
   return error.code === "commander.optionMissingArgument" ? `${name} alone` : name;
 };
-
-const bareName = (form: string): string => form.replaceAll(/[<>[\].]/g, "");
 
 const expectedBy = ({ code }: CommanderError, entry: CommandEntry | null): string => {
   if (code === "commander.missingArgument") return entry?.needs ?? "an argument";
@@ -34,7 +41,7 @@ export const usageProblem = (error: CommanderError, entry: CommandEntry | null):
   code: "usage",
   facts: {
     expected: expectedBy(error, entry),
-    found: foundIn(error),
+    found: foundIn(error, entry),
     suggestion: /\(Did you mean (?:one of )?(.*?)\?\)/.exec(error.message)?.[1] ?? "",
     command: entry === null ? "holdband" : `holdband ${entry.name}`,
   },

@@ -42,6 +42,8 @@ describe("parseCommandLine", () => {
 
   it.each([
     [["check"], "Expected at least one logger's file, found none."],
+    [["rename"], "Expected a section, the name now and the new name, found none."],
+    [["rename", "appliance", "box"], "the new name, found no new."],
     [["chekc"], 'found chekc. Did you mean check? "holdband --help"'],
     [["check", "a", "--lo", "3"], 'found --lo. Did you mean --low? "holdband check --help"'],
     [["check", "a", "--low"], "Expected a value after the option, found --low alone."],

@@ -21,7 +21,7 @@ const steps: readonly (readonly [what: string, ...lines: readonly string[]])[] =
   ],
   [
     "Test with water overnight, and bring in the logger's file, or type the readings:",
-    "holdband add night.csv --appliance box --setting 1 --container jars",
+    "holdband add night.csv --appliance box --setting 1 --container jars --thermometer pen",
     "holdband enter",
   ],
   ["See which appliance holds which culture:", "holdband report"],

@@ -11,7 +11,6 @@ describe("init", () => {
     expect(run).toMatchObject({ exitCode: 0, err: "" });
     expect(run.out.match(/^\d\. /gm)).toHaveLength(4);
     expect(run.out).toContain("cd 'my kitchen'");
-    for (const line of run.out.split("\n")) expect(line.length).toBeLessThanOrEqual(86);
     for (const name of ["readings", "reports"]) {
       expect(existsSync(join(around, "my kitchen", name))).toBe(true);
     }
