@@ -5,7 +5,7 @@ import { faultList } from "./fault.ts";
 import type { Fault } from "./fault.ts";
 import type { Kitchen } from "./kitchen.ts";
 import { readKitchen } from "./schema/kitchen-schema.ts";
-import { readSource } from "./text/kitchen-source.ts";
+import { located, readSource } from "./text/kitchen-source.ts";
 import type { KitchenSource } from "./text/kitchen-source.ts";
 
 export interface ParsedKitchen {
@@ -24,7 +24,7 @@ export const parseWithSource = (text: string, file: string): Outcome<ParsedKitch
   const { source } = reading;
   const read = readKitchen(source.data);
   if (read.ok) return done({ source, kitchen: read.kitchen });
-  const faults = read.mistakes.map((mistake) => ({ ...mistake, line: source.lineOf(mistake) }));
+  const faults = located(read.mistakes, source.lineOf);
   return invalidKitchen(file, faults);
 };
 

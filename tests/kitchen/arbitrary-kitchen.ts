@@ -188,11 +188,10 @@ const ownCulture: fc.Arbitrary<Culture> = fc
   }));
 const changedCulture = fc
   .tuple(fc.constantFrom(...catalogue), decimal(1, 240, 1))
-  .map(([one, time]): Culture => ({
-    ...one,
-    hours: hours(time),
-    sources: { ...one.sources, hours: own },
-  }));
+  .map(([one, time]): Culture => {
+    const sources = Object.assign({}, one.sources, { hours: own });
+    return Object.assign({}, one, { hours: hours(time), sources });
+  });
 const culture = fc.oneof(fc.constantFrom(...catalogue), changedCulture, ownCulture);
 
 const withIds = <Entry>(entry: fc.Arbitrary<Entry>, minLength = 0) =>
@@ -257,12 +256,12 @@ const waterTest = (parts: Parts): fc.Arbitrary<Omit<WaterTest, "id">> =>
         files: fc.array(testFile(parts.thermometers), { minLength: 1, maxLength: 2 }),
       }),
     )
-    .map(([one, rest]) => ({ ...one, ...rest }));
+    .map(([one, rest]) => Object.assign({}, one, rest));
 
 const batch = (parts: Parts): fc.Arbitrary<Batch> =>
   fc
     .tuple(setUp(parts), fc.record({ date, culture: idOf(parts.cultures), notes: maybe(note) }))
-    .map(([one, rest]) => ({ ...one, ...rest }));
+    .map(([one, rest]) => Object.assign({}, one, rest));
 
 const parts: fc.Arbitrary<Parts> = maybe(decimal(-100, 5000, 0)).chain((altitude) =>
   fc.record({
@@ -285,7 +284,7 @@ export const anyKitchen: fc.Arbitrary<Kitchen> = parts.chain((one) => {
       tests: bare ? nothing : withIds(waterTest(one)),
       batches: bare || one.cultures.length === 0 ? nothing : fc.array(batch(one), { maxLength: 3 }),
     })
-    .map((rest) => ({ ...one, ...rest }));
+    .map((rest) => Object.assign({}, one, rest));
 });
 
 /** Any valid kitchen with at least one water test. */

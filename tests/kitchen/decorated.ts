@@ -36,7 +36,7 @@ const decorate = (text: string, how: Decoration): string => {
   const all = lines.flatMap((line, index) => {
     const above = how.above[index % how.above.length] ?? null;
     const behind = how.behind[index % how.behind.length] === true ? "   # behind" : "";
-    return [...(above === null ? [] : [above]), `${line}${behind}`];
+    return (above === null ? [] : [above]).concat(`${line}${behind}`);
   });
   return how.mark + all.join(how.lineEnd) + (how.endsOpen ? "" : how.lineEnd);
 };

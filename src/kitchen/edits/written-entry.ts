@@ -54,9 +54,9 @@ const style = {
 } as const;
 
 /** Lists of plain values, and each probe, take one line; the list of cultures grows and does not. */
-const onOneLine = (document: Document): void => {
-  const whole = new Set<unknown>([document.contents]);
-  visit(document, {
+const onOneLine = (yaml: Document): void => {
+  const whole = new Set<unknown>([yaml.contents]);
+  visit(yaml, {
     Seq: (_, node) => {
       if (!whole.has(node) && node.items.every((item) => isScalar(item))) node.flow = true;
     },
@@ -71,9 +71,9 @@ const onOneLine = (document: Document): void => {
 
 /** The value in block style, its first line without indentation, the others with `column` spaces. */
 export const blockText = (value: EntryValue, column: number, lineEnd: string): string => {
-  const document = new Document(forWriting(value), { aliasDuplicateObjects: false });
-  onOneLine(document);
-  const lines = document.toString(style).trimEnd().split("\n");
+  const yaml = new Document(forWriting(value), { aliasDuplicateObjects: false });
+  onOneLine(yaml);
+  const lines = yaml.toString(style).trimEnd().split("\n");
   return lines.join(`${lineEnd}${" ".repeat(column)}`);
 };
 
@@ -82,9 +82,9 @@ export const blockValue = (value: EntryValue, column: number, lineEnd: string): 
   blockText({ k: value }, column, lineEnd).replace(/^k: ?/, "");
 
 const flowText = (value: EntryValue): string => {
-  const document = new Document(forWriting(value), { aliasDuplicateObjects: false });
-  if (isMap(document.contents) || isSeq(document.contents)) document.contents.flow = true;
-  return document.toString(style).trimEnd();
+  const yaml = new Document(forWriting(value), { aliasDuplicateObjects: false });
+  if (isMap(yaml.contents) || isSeq(yaml.contents)) yaml.contents.flow = true;
+  return yaml.toString(style).trimEnd();
 };
 
 /** A value on one line, fit to stand among others in brackets. */

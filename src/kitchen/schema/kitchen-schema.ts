@@ -98,7 +98,9 @@ const readTests = (
   reader
     .named(data, "tests", testSchema)
     .flatMap((entry: ReadEntry<TestGroup>) =>
-      withSetting(entry, appliances, reader.mistakes).map((test) => ({ ...test, id: entry.id })),
+      withSetting(entry, appliances, reader.mistakes).map((test) =>
+        Object.assign(test, { id: entry.id }),
+      ),
     );
 
 const readBatches = (

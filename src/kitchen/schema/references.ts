@@ -59,7 +59,7 @@ export const referencesIn = (data: PlainMap): readonly Reference[] => {
   const setUp = { appliance: "appliances", container: "containers" } as const;
   const inTests = entriesOf(mapAt(data, "tests")).flatMap(([id, test]) => {
     const path = ["tests", id];
-    return [...named(test, setUp, path), ...ofProbes(test, path)];
+    return named(test, setUp, path).concat(ofProbes(test, path));
   });
   const inBatches = listAt(data, "batches").flatMap((batch, index) =>
     named(batch, { ...setUp, culture: "cultures" }, ["batches", index]),

@@ -63,11 +63,12 @@ interface Step {
   readonly value: AnyNode;
 }
 
+const keysOf = (map: YAMLMap): ReadonlyMap<string, Step> =>
+  new Map((map.items as AnyPair[]).map((pair) => [keyText(pair), pair]));
+
 /** Steps through the document; each map's keys are looked through once only. */
 const stepper = (): ((node: AnyNode, part: string | number) => Step | null) => {
   const known = new Map<AnyNode, ReadonlyMap<string, Step>>();
-  const keysOf = (map: YAMLMap): ReadonlyMap<string, Step> =>
-    new Map((map.items as AnyPair[]).map((pair) => [keyText(pair), pair]));
   return (node, part) => {
     if (isMap(node)) {
       const keys = known.get(node) ?? keysOf(node);
@@ -96,17 +97,16 @@ const lineFinder = (root: ParsedNode, lines: LineCounter): KitchenSource["lineOf
   };
 };
 
-const located = (mistakes: readonly Mistake[], lineOf: KitchenSource["lineOf"]): Fault[] =>
-  mistakes.map((mistake) => ({ ...mistake, line: lineOf(mistake) }));
+/** Mistakes with their lines. */
+export const located = (
+  mistakes: readonly Mistake[],
+  lineOf: KitchenSource["lineOf"],
+): readonly Fault[] => mistakes.map((mistake) => Object.assign({ line: lineOf(mistake) }, mistake));
 
-const readDocument = (
-  text: string,
-  document: Document.Parsed,
-  lines: LineCounter,
-): SourceReading => {
-  const complaints = [...document.errors, ...document.warnings];
+const readDocument = (text: string, parsed: Document.Parsed, lines: LineCounter): SourceReading => {
+  const complaints = [...parsed.errors, ...parsed.warnings];
   if (complaints.length > 0) return refused(syntaxFaults(complaints, text, lines));
-  const root = document.contents;
+  const root = parsed.contents;
   if (root === null) return refused([emptyFile]);
   const lineOf = lineFinder(root, lines);
   const { data, mistakes } = plainData(root);
@@ -123,7 +123,7 @@ export const readSource = (given: string): SourceReading => {
   const fault = textFault(text);
   if (fault !== null) return refused([faultAt(fault.line, fault.expected, fault.found, "")]);
   const lines = new LineCounter();
-  const document = parseDocument(text, {
+  const parsed = parseDocument(text, {
     lineCounter: lines,
     prettyErrors: false,
     // Every value stays the text that was written; what it means is decided by its key.
@@ -133,5 +133,5 @@ export const readSource = (given: string): SourceReading => {
     // Not "silent": that would pass over a second document.
     logLevel: "error",
   });
-  return readDocument(text, document, lines);
+  return readDocument(text, parsed, lines);
 };

@@ -23,7 +23,7 @@ const strange = /[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F\uFEFF\u2028\u2029
 
 const lineRules: readonly (readonly [(line: string) => boolean, string, string])[] = [
   [(line) => strange.test(line), "text", "a control character"],
-  [(line) => /^%/.test(line), "the kitchen's sections", "a line that begins with %"],
+  [(line) => line.startsWith("%"), "the kitchen's sections", "a line that begins with %"],
   [(line) => /^\.\.\.(?:\s|$)/.test(line), "the kitchen's sections", 'a line "..."'],
   [
     (line) => line.search(/[^ \t]/) > deepestColumn,
