@@ -90,6 +90,12 @@ const inOrder = ({ tests, requirements, setUps }: KitchenAnalysis): boolean => {
   );
 };
 
+/** From here where it lies below, else in full. */
+const shortPath = (path: string): string => {
+  const below = relative(".", path);
+  return below.startsWith("..") ? path : below;
+};
+
 export const report = commandRun(shape, [], async (_, options, shell) => {
   const opened = await openKitchen(folderOf(options));
   if (!opened.ok) return opened;
@@ -108,7 +114,7 @@ export const report = commandRun(shape, [], async (_, options, shell) => {
   const saved = await writeReport(path.value, html);
   if (!saved.ok) return saved;
   const { colour, ascii, width } = shell;
-  const shownPath = relative(".", path.value);
+  const shownPath = shortPath(path.value);
   const text = toKitchenTerminal(analysis.value, { colour, ascii, width, report: shownPath });
   const answer = answered(options, shell, text, {
     ...toKitchenContract(analysis.value),

@@ -32,9 +32,21 @@ const candidates = ({ top, bottom }: Level, half: number): readonly number[] => 
   return bottom - top >= half ? [(top + bottom) / 2] : outside;
 };
 
+/** How far a name outside its own window would stand in others', px: it would pass for theirs. */
+const astray = (own: Level, levels: readonly Level[], span: Stretch): number => {
+  const middle = (span.low + span.high) / 2;
+  if (middle >= own.top && middle <= own.bottom) return 0;
+  const others = levels.filter((level) => level !== own);
+  return others.reduce(
+    (sum, { top, bottom }) => sum + overlap(span, { low: top, high: bottom }),
+    0,
+  );
+};
+
 /**
  * Each name goes to the place of its own where it covers least: never another
- * name nor the plot's end if that can be helped, then not the readings.
+ * name nor the plot's end if that can be helped, then not another's window,
+ * then not the readings.
  */
 export const placeLevels = (
   levels: readonly Level[],
@@ -43,14 +55,17 @@ export const placeLevels = (
   const half = textSize / 2 + 2.5;
   const placed: PlacedLevel[] = [];
   const spanAt = (y: number): Stretch => ({ low: y - half + 1, high: y + half - 1 });
-  const cost = (y: number): number => {
+  const cost = (y: number, own: Level): number => {
     const span = spanAt(y);
     const beyond = Math.max(0, -span.low) + Math.max(0, span.high - plotHeight);
     const names = placed.reduce((sum, other) => sum + overlap(span, spanAt(other.y)), 0);
-    return 100 * beyond + 10 * names + (readings === null ? 0 : overlap(span, readings));
+    const covered = readings === null ? 0 : overlap(span, readings);
+    return 100 * beyond + 10 * names + 3 * astray(own, levels, span) + covered;
   };
   for (const level of levels) {
-    const y = candidates(level, half).reduce((best, at) => (cost(at) < cost(best) ? at : best));
+    const y = candidates(level, half).reduce((best, at) =>
+      cost(at, level) < cost(best, level) ? at : best,
+    );
     placed.push({ text: level.text, y });
   }
   return placed;

@@ -42,3 +42,16 @@ it("keeps names off each other and on the plot", () => {
 it("stands in the middle of a window with hardly room for it", () => {
   expect(placeLevels([{ text: "a", top: 100, bottom: 112 }], around)[0]!.y).toBe(106);
 });
+
+it("rather covers the readings than stands in a neighbour's window, where it would pass for its name", () => {
+  const placed = placeLevels(
+    [
+      { text: "warm", top: 60, bottom: 81 },
+      { text: "low", top: 81, bottom: 102 },
+    ],
+    { ...around, readings: { low: 82, high: 101 } },
+  );
+  const [warm, low] = placed.map(({ y }) => y);
+  expect(warm).toBeLessThan(81);
+  expect(low).toBeGreaterThan(81);
+});
