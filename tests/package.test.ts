@@ -25,8 +25,8 @@ describe("the packed package", () => {
     ).toEqual(["holdband"]);
     expect(npm(["exec", "--offline", "--", "holdband", "--version"], folder).trim()).toBe(version);
     const shown = npm(["exec", "--offline", "--", "holdband", "demo"], folder);
-    expect(shown).toContain(join("holdband-demo", "report.html"));
-    expect(existsSync(join(folder, "holdband-demo", "report.html"))).toBe(true);
+    expect(shown).toContain(join("holdband-demo", "reports", "kitchen.html"));
+    expect(existsSync(join(folder, "holdband-demo", "reports", "kitchen.html"))).toBe(true);
   });
 
   it("carries the program, its licences and the demo, and no trace of this machine", () => {

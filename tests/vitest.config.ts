@@ -6,5 +6,8 @@ export default defineConfig({
     setupFiles: ["tests/fixed-seed.ts"],
     // Some tests run the whole program, pack it, or open a page.
     testTimeout: 60_000,
+    // Files share their modules, which hold no state of their own; and every processor is used.
+    isolate: false,
+    maxWorkers: "100%",
   },
 });

@@ -54,7 +54,9 @@ export const verdictOn = (
   const found = weightedProbability(outlook.all, holdOffset(evidence));
   const fell = fellAway(night, hold, requirement.hours);
   const met = fell ? endedByPerson * found.met : found.met;
-  const verdict = fell ? fallenWord(found.met, confidence) : guardedWord(met, requirement, evidence);
+  const verdict = fell
+    ? fallenWord(found.met, confidence)
+    : guardedWord(met, requirement, evidence);
   const uncertainty = uncertaintyBudget(evidence, hold, outlook.unseenUncertainty);
   const inside = dwell(readings, requirement.low, requirement.high);
   return {

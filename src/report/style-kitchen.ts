@@ -22,7 +22,6 @@ export const kitchenStyle = `
 .contents a { text-decoration: none; }
 .contents a:hover, .contents a:focus { text-decoration: underline; }
 .contents .when { color: inherit; }
-.file { font-size: 0.92rem; margin: 0 0 1rem; padding: 0.3rem 0; }
 .probes { list-style: none; padding: 0; margin: -0.3rem 0 0; }
 .rows tbody th { color: var(--ink); }
 /* Figures keep whole; names may break. */

@@ -41,7 +41,7 @@ const summary = ({ readings }: AnalysedFile): string => {
 const fileBlock = (file: AnalysedFile, writing: Writing): Markup => {
   const details = fileDetails(file, writing);
   return details === null
-    ? markup`<p class="plain file">${summary(file)}</p>`
+    ? markup`<p class="small">${summary(file)}</p>`
     : more(summary(file), details);
 };
 

@@ -37,13 +37,14 @@ const applianceItem = (page: KitchenPage, appliance: Appliance): Markup => {
 <ul>${setUps.map((setUp) => markup`<li>${sentence(page, setUp)}</li>\n`)}</ul></li>\n`;
 };
 
+const nothingTested = markup`<p>No water test to report on yet: fill an appliance with water, leave a logger in it overnight, and add its file.</p>
+`;
+
 export const kitchenLead = (page: KitchenPage): Markup => {
   const appliances = appliancesOf(page.analysis);
-  if (appliances.length === 0) {
-    return markup`<p>No water test to report on yet: fill an appliance with water, leave a logger in it overnight, and add its file.</p>`;
-  }
-  return markup`<ul class="lead by-appliance">
+  const list = markup`<ul class="lead by-appliance">
 ${appliances.map((appliance) => applianceItem(page, appliance))}</ul>`;
+  return markup`${page.analysis.tests.length === 0 ? nothingTested : null}${appliances.length === 0 ? null : list}`;
 };
 
 /** Tests that stand in the kitchen and say nothing yet, each with why. */
