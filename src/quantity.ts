@@ -42,17 +42,3 @@ export const fahrenheitDifferenceToCelsius = (difference: number): CelsiusDiffer
 
 /** degC to degF for a difference. */
 export const celsiusDifferenceToFahrenheit = (difference: number): number => difference * 1.8;
-
-export const minutesToHours = (value: number): Hours => hours(value / 60);
-export const hoursToMinutes = (value: number): Minutes => minutes(value * 60);
-
-/**
- * A value with its standard uncertainty (JCGM 100, 2.3.1), both in the same
- * unit, and the degrees of freedom behind that uncertainty (Infinity when it
- * is taken as exactly known).
- */
-export interface Estimate {
-  readonly value: number;
-  readonly standardUncertainty: number;
-  readonly degreesOfFreedom: number;
-}

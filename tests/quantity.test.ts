@@ -4,8 +4,6 @@ import {
   celsiusToFahrenheit,
   fahrenheitDifferenceToCelsius,
   fahrenheitToCelsius,
-  hoursToMinutes,
-  minutesToHours,
 } from "../src/quantity.ts";
 
 describe("conversions between degC and degF", () => {
@@ -26,12 +24,5 @@ describe("conversions between degC and degF", () => {
   it("leaves the offset out of a difference", () => {
     expect(celsiusDifferenceToFahrenheit(5)).toBe(9);
     expect(fahrenheitDifferenceToCelsius(1.8)).toBe(1);
-  });
-});
-
-describe("lengths of time", () => {
-  it("hold sixty minutes in an hour", () => {
-    expect(hoursToMinutes(36)).toBe(2160);
-    expect(minutesToHours(90)).toBe(1.5);
   });
 });

@@ -14,6 +14,3 @@ const settingKey = (setting: Setting): string => {
 /** A text that is the same for the same set-up and for no other; for maps, not for people. */
 export const setUpKey = ({ appliance, setting, container }: SetUp): string =>
   JSON.stringify([appliance, settingKey(setting), container]);
-
-/** The same appliance at the same setting with the same container. */
-export const sameSetUp = (a: SetUp, b: SetUp): boolean => setUpKey(a) === setUpKey(b);

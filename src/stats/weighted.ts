@@ -119,10 +119,3 @@ export const weightedQuantiles = (
   const steps = makeSteps(values, weights);
   return ps.map((p) => quantileOf(steps, p));
 };
-
-/** One weighted quantile; see `weightedQuantiles`. */
-export const weightedQuantile = (
-  values: ArrayLike<number>,
-  weights: ArrayLike<number>,
-  p: number,
-): number => quantileOf(makeSteps(values, weights), p);

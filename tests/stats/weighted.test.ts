@@ -3,14 +3,13 @@ import { describe, expect, it } from "vitest";
 import { mean } from "../../src/stats/summary.ts";
 import {
   weightedMean,
-  weightedQuantile,
   weightedQuantiles,
   weightedStandardDeviation,
 } from "../../src/stats/weighted.ts";
 
 const ones = (n: number): number[] => Array.from({ length: n }, () => 1);
 
-const at = (p: number): number => weightedQuantile([30, 10, 20], [1, 1, 2], p);
+const at = (p: number): number => weightedQuantiles([30, 10, 20], [1, 1, 2], [p])[0]!;
 
 describe("weightedMean and weightedStandardDeviation", () => {
   // By hand: (2*1 + 4*2 + 10*1)/4 = 5; ((9 + 2*1 + 25)/4) = 9, root 3.
@@ -48,8 +47,8 @@ describe("weightedQuantiles", () => {
 
   it("leaves out readings without weight, and has none of nothing", () => {
     expect(weightedQuantiles([99, 40, -50], [0, 2, 0], [0, 0.5, 1])).toEqual([40, 40, 40]);
-    expect(weightedQuantile([], [], 0.5)).toBeNaN();
-    expect(weightedQuantile([40], [0], 0.5)).toBeNaN();
+    expect(weightedQuantiles([], [], [0.5])[0]).toBeNaN();
+    expect(weightedQuantiles([40], [0], [0.5])[0]).toBeNaN();
   });
 
   const table = fc.array(
