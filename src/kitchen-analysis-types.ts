@@ -6,7 +6,11 @@ import type { Kitchen, KitchenThermometer, SetUp, WaterTest } from "./kitchen/ki
 import type { Notice } from "./notice.ts";
 import type { Problem } from "./problem.ts";
 import type { CheckQuestion } from "./thermometer/check-question.ts";
-import type { Correction, CorrectionModel } from "./thermometer/correction-model.ts";
+import type {
+  Correction,
+  CorrectionDoubt,
+  CorrectionModel,
+} from "./thermometer/correction-model.ts";
 
 export interface KitchenAnalysis {
   readonly version: string;
@@ -30,10 +34,16 @@ export interface ThermometerAnalysis {
   readonly model: CorrectionModel;
   /** At readings of 20, 38, 43 and 90 degC. */
   readonly corrections: readonly Correction[];
+  /** Where the doubt of the correction at one reading, degC, comes from; largest part first. */
+  readonly doubts: { readonly reading: number; readonly parts: readonly CorrectionDoubt[] };
   /** What looks wrong in its checks; a doubtful check nobody confirmed is left out of the model. */
   readonly questions: readonly CheckQuestion[];
-  /** Newest date among its checks, and how long ago that was; null where no check is dated. */
-  readonly checked: { readonly date: string; readonly daysAgo: number } | null;
+  /** Newest date among its checks, and how long ago that was, in days and in whole calendar months; null where no check is dated. */
+  readonly checked: {
+    readonly date: string;
+    readonly daysAgo: number;
+    readonly monthsAgo: number;
+  } | null;
 }
 
 /** One water test; either an analysis, or the problem that stood in its way. */

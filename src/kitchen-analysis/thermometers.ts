@@ -3,11 +3,13 @@ import type { KitchenThermometer } from "../kitchen/kitchen.ts";
 import { notice, type Notice } from "../notice.ts";
 import { assumedAccuracy } from "../thermometer/budget.ts";
 import { lastChecked } from "../thermometer/check-age.ts";
-import { correctionAt } from "../thermometer/correction-at.ts";
+import { correctionAt, doubtsAt } from "../thermometer/correction-at.ts";
 import { thermometerModel } from "../thermometer/thermometer-model.ts";
 
 /** Readings at which a correction is told: room, two cultures' targets, the milk's heating step; degC. */
 const toldAt = [20, 38, 43, 90];
+/** Where most cultures are kept, degC. */
+const doubtsToldAt = 38;
 
 /** One thermometer's correction, what looks wrong in its checks, and how old they are. */
 export const analyseThermometer = (
@@ -15,12 +17,14 @@ export const analyseThermometer = (
   today: string,
 ): ThermometerAnalysis => {
   const { model, questions } = thermometerModel(thermometer);
+  const checked = lastChecked(thermometer.checks, today);
   return {
     thermometer,
     model,
     corrections: toldAt.map((reading) => correctionAt(model, reading)),
+    doubts: { reading: doubtsToldAt, parts: doubtsAt(model, doubtsToldAt) },
     questions,
-    checked: lastChecked(thermometer.checks, today),
+    checked: checked === null ? null : { ...checked, monthsAgo: monthsSince(checked) },
   };
 };
 
@@ -41,7 +45,7 @@ export const thermometerNotices = (analysis: ThermometerAnalysis): readonly Noti
     notice("check-left-out", { thermometer: name, check: checkName(thermometer, check) }),
   );
   if (checked !== null && checked.daysAgo > oldAfterDays) {
-    notices.push(notice("check-old", { thermometer: name, months: monthsSince(checked) }));
+    notices.push(notice("check-old", { thermometer: name, months: checked.monthsAgo }));
   }
   return notices;
 };
@@ -49,7 +53,13 @@ export const thermometerNotices = (analysis: ThermometerAnalysis): readonly Noti
 const monthOf = (date: Date): number => date.getUTCFullYear() * 12 + date.getUTCMonth();
 
 /** Whole calendar months since a check. */
-const monthsSince = ({ date, daysAgo }: NonNullable<ThermometerAnalysis["checked"]>): number => {
+const monthsSince = ({
+  date,
+  daysAgo,
+}: {
+  readonly date: string;
+  readonly daysAgo: number;
+}): number => {
   const from = new Date(`${date}T00:00:00Z`);
   const to = new Date(from.getTime() + daysAgo * 86_400_000);
   return monthOf(to) - monthOf(from) - (to.getUTCDate() < from.getUTCDate() ? 1 : 0);

@@ -3,7 +3,7 @@ import { studentTQuantile } from "../stats/student-t.ts";
 import { effectiveDegreesOfFreedom } from "../stats/effective-degrees-of-freedom.ts";
 import type { ThermometerStatement } from "./budget.ts";
 import { componentUncertainty } from "./component-uncertainty.ts";
-import type { Correction, CorrectionModel } from "./correction-model.ts";
+import type { Correction, CorrectionDoubt, CorrectionModel } from "./correction-model.ts";
 
 /** Of the 95 % interval: the middle 95 % of a bare specification's rectangle, else by Student's t. */
 const expand = (
@@ -36,6 +36,22 @@ export const correctionAt = (model: CorrectionModel, reading: number): Correctio
     degreesOfFreedom,
     expanded: expand(model, standardUncertainty, degreesOfFreedom),
   };
+};
+
+/**
+ * What each source adds to the standard uncertainty of the correction at a
+ * `reading`, degC, largest first. Components of one source, such as the ice of
+ * two checks, are independent and stand together in quadrature.
+ */
+export const doubtsAt = (model: CorrectionModel, reading: number): readonly CorrectionDoubt[] => {
+  const doubts = new Map<string, CorrectionDoubt>();
+  for (const component of model.components) {
+    const { source, from } = component;
+    const size = componentUncertainty(component, model.centre, reading);
+    const so = doubts.get(source)?.standardUncertainty ?? 0;
+    doubts.set(source, { source, from, standardUncertainty: Math.hypot(so, size) });
+  }
+  return [...doubts.values()].toSorted((a, b) => b.standardUncertainty - a.standardUncertainty);
 };
 
 /** Readings, degC, with their corrections added, in a new array; NaN stays NaN. */

@@ -75,6 +75,13 @@ export interface DistanceDoubt {
   readonly most: number | null;
 }
 
+/** What one source adds to the doubt of a correction at one reading, degC. */
+export interface CorrectionDoubt {
+  readonly source: CorrectionSource;
+  readonly standardUncertainty: number;
+  readonly from: ThermometerStatement["from"];
+}
+
 /** The correction at one reading. */
 export interface Correction {
   readonly reading: number;

@@ -24,11 +24,22 @@ describe("analyseThermometer", () => {
     expect(questions).toEqual([]);
   });
 
+  it("tells where the doubt at 38 degC comes from; its parts make up the whole", () => {
+    const { doubts, corrections } = analyseThermometer(checkedPen, "2026-06-01");
+    expect(doubts.reading).toBe(38);
+    const sizes = doubts.parts.map(({ standardUncertainty }) => standardUncertainty);
+    expect(sizes.length).toBeGreaterThan(1);
+    expect(sizes).toEqual(sizes.toSorted((a, b) => b - a));
+    // Independent parts add in quadrature (JCGM 100, 5.1.2).
+    expect(Math.hypot(...sizes)).toBeCloseTo(corrections[1]!.standardUncertainty, 12);
+  });
+
   it("counts the days since the newest check", () => {
     // 14 February to 1 June 2026: 14 + 31 + 30 + 31 + 1 = 107 days.
     expect(analyseThermometer(checkedPen, "2026-06-01").checked).toEqual({
       date: "2026-02-14",
       daysAgo: 107,
+      monthsAgo: 3,
     });
     expect(analyseThermometer(uncheckedPen, "2026-06-01").checked).toBeNull();
   });

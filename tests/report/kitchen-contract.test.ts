@@ -34,7 +34,7 @@ const contract = z.object({
       id: text,
       name: text,
       from,
-      checked: z.object({ date: text, daysAgo: number }).nullable(),
+      checked: z.object({ date: text, daysAgo: number, monthsAgo: number }).nullable(),
       corrections: z
         .array(
           z.object({

@@ -21,7 +21,11 @@ import type { Kitchen, KitchenThermometer, Setting, WaterTest } from "../../src/
 import { notice } from "../../src/notice.ts";
 import type { Problem } from "../../src/problem.ts";
 import { celsius, celsiusDifference, hours } from "../../src/quantity.ts";
-import type { Correction, CorrectionComponent } from "../../src/thermometer/correction-model.ts";
+import type {
+  Correction,
+  CorrectionComponent,
+  CorrectionDoubt,
+} from "../../src/thermometer/correction-model.ts";
 import type { ThermometerStatement } from "../../src/thermometer/budget.ts";
 import { analysisOf, hostileNames, probe, requirement, verdict } from "./sample-analysis.ts";
 import type { NightShape } from "./sample-analysis.ts";
@@ -82,6 +86,17 @@ const doubt = (
   correlation: 0,
 });
 
+const doubtsOf = (
+  ...parts: readonly (readonly [CorrectionDoubt["source"], number, CorrectionDoubt["from"]])[]
+): ThermometerAnalysis["doubts"] => ({
+  reading: 38,
+  parts: parts.map(([source, standardUncertainty, from]) => ({
+    source,
+    standardUncertainty,
+    from,
+  })),
+});
+
 const thermometer = (id: string, name: string, more: Partial<KitchenThermometer> = {}) => ({
   id,
   name,
@@ -115,6 +130,7 @@ const pen: ThermometerAnalysis = {
     accuracy: null,
   },
   corrections: readings.map((reading) => correctionAt(reading, -0.27, 0.05 + reading * 0.004)),
+  doubts: doubtsOf(["unchecked scale", 0.15, "assumed"], ["ice bath", 0.05, "assumed"]),
   questions: [
     {
       check: 1,
@@ -125,7 +141,7 @@ const pen: ThermometerAnalysis = {
       altitude: 2660,
     },
   ],
-  checked: { date: "2026-02-14", daysAgo: 34 },
+  checked: { date: "2026-02-14", daysAgo: 34, monthsAgo: 1 },
 };
 
 const jarLogger: ThermometerAnalysis = {
@@ -150,8 +166,9 @@ const jarLogger: ThermometerAnalysis = {
     accuracy: null,
   },
   corrections: readings.map((reading) => correctionAt(reading, 0.1 + reading * 0.0004, 0.07)),
+  doubts: doubtsOf(["boiling point", 0.09, "assumed"], ["linearity", 0.04, "assumed"]),
   questions: [],
-  checked: { date: "2026-02-15", daysAgo: 33 },
+  checked: { date: "2026-02-15", daysAgo: 33, monthsAgo: 1 },
 };
 
 const bathLogger: ThermometerAnalysis = {
@@ -165,6 +182,7 @@ const bathLogger: ThermometerAnalysis = {
     accuracy: celsiusDifference(0.5),
   },
   corrections: readings.map((reading) => correctionAt(reading, 0, 0.289)),
+  doubts: doubtsOf(["specification", 0.289, "stated"]),
   questions: [],
   checked: null,
 };

@@ -1,7 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { assumedThermometer } from "../../src/thermometer/budget.ts";
 import { constantCorrection } from "../../src/thermometer/constant-correction.ts";
-import { applyCorrection, correctionAt, statementAt } from "../../src/thermometer/correction-at.ts";
+import {
+  applyCorrection,
+  correctionAt,
+  doubtsAt,
+  statementAt,
+} from "../../src/thermometer/correction-at.ts";
 import type {
   CorrectionComponent,
   CorrectionModel,
@@ -53,6 +58,19 @@ describe("correctionAt", () => {
       degreesOfFreedom: Infinity,
       expanded: 0,
     });
+  });
+});
+
+describe("doubtsAt", () => {
+  it("tells each source once, the largest first", () => {
+    // Constructed: 0.3 and 0.4 of one source make 0.5, less than the other's 0.6.
+    const two = { ...component(0.6, 9), source: "linearity" } as const;
+    const parts = { ...model, components: [component(0.3, 9), two, component(0.4, 9)] };
+    expect(doubtsAt(parts, 40)).toEqual([
+      { source: "linearity", from: "measured", standardUncertainty: 0.6 },
+      { source: "statement", from: "measured", standardUncertainty: expect.closeTo(0.5, 12) },
+    ]);
+    expect(doubtsAt({ ...model, components: [] }, 40)).toEqual([]);
   });
 });
 

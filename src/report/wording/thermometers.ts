@@ -29,11 +29,13 @@ const checksText = (checks: readonly ThermometerCheck[]): string => {
     : `${unique.slice(0, -1).join(", ")} and ${unique.at(-1)}`;
 };
 
+type Age = Pick<NonNullable<ThermometerAnalysis["checked"]>, "daysAgo" | "monthsAgo">;
+
 /** Days as people say them: "today", "34 days ago", "14 months ago". */
-export const ageText = (days: number): string => {
+export const ageText = ({ daysAgo: days, monthsAgo }: Age): string => {
   if (days < 0) return "dated in days to come";
   if (days < 2) return days < 1 ? "today" : "yesterday";
-  return days < 90 ? `${days} days ago` : `${Math.round(days / 30.44)} months ago`;
+  return days < 90 ? `${days} days ago` : `${monthsAgo} months ago`;
 };
 
 /** A year: no standard sets it for kitchens; common practice, no source. */
@@ -42,7 +44,7 @@ const oldCheckDays = 366;
 export const checkedText = ({ checked }: Pick<ThermometerAnalysis, "checked">): string | null => {
   if (checked === null) return null;
   const again = checked.daysAgo >= oldCheckDays ? "; thermometers drift, so check it again" : "";
-  return `last check ${ageText(checked.daysAgo)}${again}`;
+  return `last check ${ageText(checked)}${again}`;
 };
 
 /** What its correction rests on, as a sentence. */

@@ -58,17 +58,18 @@ describe("knownText", () => {
 
 describe("age", () => {
   it.each([
-    [0, "today"],
-    [1, "yesterday"],
-    [34, "34 days ago"],
-    [200, "7 months ago"],
-    [-3, "dated in days to come"],
-  ])("%d days: %s", (days, text) => {
-    expect(ageText(days)).toBe(text);
+    [0, 0, "today"],
+    [1, 0, "yesterday"],
+    [34, 1, "34 days ago"],
+    // Whole calendar months, as the notice of an old check counts them: never rounded up.
+    [693, 22, "22 months ago"],
+    [-3, -1, "dated in days to come"],
+  ])("%d days, %d months: %s", (daysAgo, monthsAgo, text) => {
+    expect(ageText({ daysAgo, monthsAgo })).toBe(text);
   });
 
   it("asks for another check after a year", () => {
-    expect(checkedText({ checked: { date: "2024-01-01", daysAgo: 800 } })).toBe(
+    expect(checkedText({ checked: { date: "2024-01-01", daysAgo: 800, monthsAgo: 26 } })).toBe(
       "last check 26 months ago; thermometers drift, so check it again",
     );
     expect(checkedText({ checked: null })).toBeNull();
