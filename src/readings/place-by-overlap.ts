@@ -14,27 +14,41 @@ const dayMs = 86_400_000;
  * start is nearest to theirs.
  *
  * Spans with a date stand first, then those without a year, then bare clocks;
- * where nobody knows a date, the first span's stands for all.
+ * where nobody knows a date, the first span's stands for all. Of each kind the
+ * one that overlaps the longest is placed next, so that a logger that links two
+ * others is placed before the second of them, in whatever order they are given.
  */
 export const placeByOverlap = (spans: readonly ClockSpan[]): readonly ClockSpan[] => {
   const placed = new Map<number, ClockSpan>();
   for (const known of ["date", "day and month", "clock"] as const) {
-    for (const [at, span] of spans.entries()) {
-      if (span.known === known) placed.set(at, place(span, [...placed.values()]));
+    const left = new Set([...spans.keys()].filter((at) => spans[at]!.known === known));
+    while (left.size > 0) {
+      const others = [...placed.values()];
+      const next = [...left]
+        .map((at) => ({ at, place: bestPlace(spans[at]!, others) }))
+        .reduce((a, b) => (isBetter(b.place, a.place) ? b : a));
+      placed.set(next.at, placedAt(spans[next.at]!, next.place.start, others));
+      left.delete(next.at);
     }
   }
   return spans.map((_, at) => placed.get(at)!);
 };
 
-const place = (span: ClockSpan, others: readonly ClockSpan[]): ClockSpan => {
-  if (span.known === "date" || others.length === 0) return span;
-  const candidates = others.flatMap((other) => startsNear(span, other));
-  const scored = candidates.map((start) => scoredAt(span, start, others));
-  const best = scored.reduce((a, b) => (isBetter(b, a) ? b : a));
-  const by = best.start - span.start;
-  // Once placed it tells its date as well as those it was placed by.
-  return { start: best.start, end: span.end + by, known: others[0]!.known };
-};
+/** A span with a date, and the first of all, stays where it is. */
+const bestPlace = (span: ClockSpan, others: readonly ClockSpan[]): Scored =>
+  span.known === "date" || others.length === 0
+    ? scoredAt(span, span.start, [])
+    : others
+        .flatMap((other) => startsNear(span, other))
+        .map((start) => scoredAt(span, start, others))
+        .reduce((a, b) => (isBetter(b, a) ? b : a));
+
+/** Once placed a span tells its date as well as those it was placed by. */
+const placedAt = (span: ClockSpan, start: number, others: readonly ClockSpan[]): ClockSpan => ({
+  start,
+  end: span.end + start - span.start,
+  known: span.known === "date" ? span.known : (others[0]?.known ?? span.known),
+});
 
 /** Starts of `span` on every day, or in every year, that can touch `other`. */
 const startsNear = (span: ClockSpan, other: ClockSpan): number[] => {

@@ -53,6 +53,22 @@ describe("placeByOverlap", () => {
     ).toEqual(["1970-01-01T22:00", "1970-01-02T00:30"]);
   });
 
+  it("places loggers in relay alike in whatever order they are given", () => {
+    // 20:00 to 22:00 dated; 21:00 to 09:00 meets both others; 08:30 to 10:00 is nearer to the
+    // evening's start on the morning before, where nothing links it.
+    const evening = span("2026-02-14T20:00", 2);
+    const night = span("1970-01-01T21:00", 12, "clock");
+    const morning = span("1970-01-01T08:30", 1.5, "clock");
+    const [atEvening, atNight, atMorning] = [
+      "2026-02-14T20:00",
+      "2026-02-14T21:00",
+      "2026-02-15T08:30",
+    ];
+    expect(starts(evening, night, morning)).toEqual([atEvening, atNight, atMorning]);
+    expect(starts(evening, morning, night)).toEqual([atEvening, atMorning, atNight]);
+    expect(starts(morning, night, evening)).toEqual([atMorning, atNight, atEvening]);
+  });
+
   it("has nothing to place without spans", () => {
     expect(placeByOverlap([])).toEqual([]);
   });
