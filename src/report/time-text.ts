@@ -19,12 +19,16 @@ export const clockTime = (startWallClock: number | null, minute: number): string
     ? null
     : new Date(startWallClock + minute * millisecondsPerMinute).toISOString().slice(11, 16);
 
-/** When a file's first reading was taken, by its clock; null where that is not known. */
+/** When a file's first reading was taken, by its clock; without the date, or null, where that is not known. */
 export const firstReading = ({
   startWallClock,
   probes,
-}: Pick<ReadingsFile, "startWallClock" | "probes">): string | null =>
-  dateAndClock(startWallClock, Math.min(...probes.map(({ minutes }) => minutes[0] ?? 0)));
+}: Pick<ReadingsFile, "startWallClock" | "probes">): string | null => {
+  const minute = Math.min(...probes.map(({ minutes }) => minutes[0] ?? 0));
+  return calendarDay(startWallClock) === null
+    ? clockTime(startWallClock, minute)
+    : dateAndClock(startWallClock, minute);
+};
 
 /** "2026-03-14 22:05", or null. */
 export const dateAndClock = (startWallClock: number | null, minute: number): string | null =>
@@ -35,11 +39,16 @@ export const dateAndClock = (startWallClock: number | null, minute: number): str
         .slice(0, 16)
         .replace("T", " ");
 
+/**
+ * A clock without a date, or a date without a year, is counted from 1970
+ * (readings-file.ts); another logger's may lie a day before that.
+ */
+const firstKnownYear = "1971";
+
 /** "2026-03-14"; null where the file tells no date, or one without its year. */
 export const calendarDay = (startWallClock: number | null): string | null => {
   const day = dateAndClock(startWallClock, 0)?.slice(0, 10);
-  // A clock without a date, or a date without a year, is counted from 1970 (readings-file.ts).
-  return day === undefined || day.startsWith("1970") ? null : day;
+  return day === undefined || day < firstKnownYear ? null : day;
 };
 
 /** "begun 2026-03-14 21:37", "begun 21:37", or null. */

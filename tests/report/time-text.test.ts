@@ -38,6 +38,7 @@ describe("clock times", () => {
     const probes = [{ ...fileOf().probes[0]!, minutes: Float64Array.of(25, 26) }];
     expect(firstReading({ startWallClock: start, probes })).toBe("2026-03-14 22:02");
     expect(firstReading({ startWallClock: null, probes })).toBeNull();
+    expect(firstReading({ startWallClock: Date.UTC(1970, 0, 1, 21, 37), probes })).toBe("22:02");
   });
 });
 
@@ -45,6 +46,8 @@ describe("days", () => {
   it("are told only where the file tells them: a bare clock counts from 1970", () => {
     expect(calendarDay(Date.UTC(2026, 2, 14, 21, 37))).toBe("2026-03-14");
     expect(calendarDay(Date.UTC(1970, 0, 1, 21, 37))).toBeNull();
+    // Two bare clocks, the second from the evening before the first's midnight.
+    expect(calendarDay(Date.UTC(1969, 11, 31, 22, 0))).toBeNull();
     expect(calendarDay(null)).toBeNull();
     expect(begunText(Date.UTC(2026, 2, 14, 21, 37))).toBe("begun 2026-03-14 21:37");
     expect(begunText(Date.UTC(1970, 0, 1, 21, 37))).toBe("begun 21:37");
