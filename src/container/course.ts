@@ -1,3 +1,5 @@
+import { cellWeights } from "../stats/time-weights.ts";
+
 /** One probe's readings, or means of neighbouring ones: minutes rising, degC, of equal length. */
 export interface Course {
   readonly minutes: Float64Array;
@@ -53,14 +55,11 @@ export const gapsOf = ({ minutes }: Course, limit: number): readonly Span[] => {
 /**
  * Minutes each reading stands for: half-way to its neighbours, at the ends as
  * far as on the inner side, nowhere more than half of `limit` to either side.
+ * Smallest sample: two readings.
  */
-export const timeWeights = (minutes: Float64Array, limit: number): Float64Array =>
-  minutes.map((minute, index) => {
-    const before = index > 0 ? (minute - minutes[index - 1]!) / 2 : Infinity;
-    const after = index + 1 < minutes.length ? (minutes[index + 1]! - minute) / 2 : Infinity;
-    const inner = Math.min(before, after, limit / 2);
-    return (
-      Math.min(before === Infinity ? inner : before, limit / 2) +
-      Math.min(after === Infinity ? inner : after, limit / 2)
-    );
-  });
+export const timeWeights = (minutes: Float64Array, limit: number): Float64Array => {
+  const last = minutes.length - 1;
+  const half = (after: number): number => (minutes[after]! - minutes[after - 1]!) / 2;
+  const stretch = { from: minutes[0]! - half(1), to: minutes[last]! + half(last) };
+  return cellWeights(minutes, 0, minutes.length, stretch, limit);
+};
