@@ -38,7 +38,7 @@ export interface ThermometerAnalysis {
   readonly doubts: { readonly reading: number; readonly parts: readonly CorrectionDoubt[] };
   /** What looks wrong in its checks; a doubtful check nobody confirmed is left out of the model. */
   readonly questions: readonly CheckQuestion[];
-  /** Newest date among its checks, and how long ago that was, in days and in whole calendar months; null where no check is dated. */
+  /** Newest date among the checks its correction rests on, and how long ago that was, in days and in whole calendar months; null where none is dated. */
   readonly checked: {
     readonly date: string;
     readonly daysAgo: number;
@@ -73,7 +73,7 @@ export interface SetUpAnalysis {
   readonly setUp: SetUp;
   /**
    * Ids of the tests it rests on, oldest first. Tests that could not be read are not among them,
-   * nor those with too little hold where there are better ones.
+   * nor those with too little hold, or without a probe in the food, where there are better ones.
    */
   readonly testIds: readonly string[];
   /** Mean of the tests' hold means, corrected; null where no hold was found. */

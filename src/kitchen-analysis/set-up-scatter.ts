@@ -41,6 +41,9 @@ export const bySetUp = <Test extends { readonly test: WaterTest }>(
   return [...groups.values()];
 };
 
+const hasFood = ({ probes }: TestNights): boolean =>
+  probes.some(({ series }) => series.role === "food");
+
 /** 2: enough hold to prove something; 1: some; 0: none. */
 const rank = ({ probes }: TestNights): number =>
   Math.max(
@@ -52,11 +55,15 @@ const rank = ({ probes }: TestNights): number =>
 
 /**
  * The tests of a set-up that tell its level: those with enough hold to prove
- * something; where there are none, those that settled at all; else all.
+ * something; where there are none, those that settled at all; else all. Of these
+ * only those with a probe in the food, if there are any: food stands off from its
+ * bath, so the levels of both are not to be mixed.
  */
 export const tellingTests = <Test extends TestNights>(group: readonly Test[]): readonly Test[] => {
   const best = Math.max(...group.map(rank));
-  return group.filter((one) => rank(one) === best);
+  const telling = group.filter((one) => rank(one) === best);
+  const inFood = telling.filter(hasFood);
+  return inFood.length > 0 ? inFood : telling;
 };
 
 /** Hold means of those tests, degC. */

@@ -63,6 +63,16 @@ describe("tellingTests", () => {
     expect(ids(tellingTests([open, open]))).toEqual(["open", "open"]);
   });
 
+  it("are those with a probe in the food where there are any", () => {
+    const bathOnly = test("bath only", 38, probe(38.6, "bath"));
+    const both = test("both", 38, probe(38.7, "bath"), probe(38.1));
+    expect(ids(tellingTests([bathOnly, good, both]))).toEqual(["good", "both"]);
+    expect(ids(tellingTests([bathOnly, short]))).toEqual(["bath only"]);
+    expect(ids(tellingTests([bathOnly, bathOnly]))).toHaveLength(2);
+    // The bath's 38.6 is no repeat of the food's 38: nothing was measured of how runs scatter.
+    expect(applianceScatter("cooker", [bathOnly, good]).repeats).toBe(0);
+  });
+
   it("alone give the set-up's levels", () => {
     expect(setUpLevels([good, short, open])[0]).toBeCloseTo(38, 6);
     expect(setUpLevels([good, short, open])).toHaveLength(1);
