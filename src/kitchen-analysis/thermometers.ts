@@ -16,8 +16,11 @@ export const analyseThermometer = (
   thermometer: KitchenThermometer,
   today: string,
 ): ThermometerAnalysis => {
-  const { model, questions } = thermometerModel(thermometer);
-  const checked = lastChecked(thermometer.checks, today);
+  const { model, questions, used } = thermometerModel(thermometer);
+  const checked = lastChecked(
+    used.map((index) => thermometer.checks[index]!),
+    today,
+  );
   return {
     thermometer,
     model,

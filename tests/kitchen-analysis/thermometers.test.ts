@@ -43,6 +43,19 @@ describe("analyseThermometer", () => {
     });
     expect(analyseThermometer(uncheckedPen, "2026-06-01").checked).toBeNull();
   });
+
+  it("does not count a check that was left out as the last one", () => {
+    const [sound] = checkedPen.checks;
+    const [doubtful] = warmIce(false).checks;
+    const later = { ...checkedPen, checks: [sound!, doubtful!] };
+    expect(analyseThermometer(later, "2026-06-01").checked?.date).toBe("2026-02-14");
+    expect(analyseThermometer(warmIce(false), "2026-06-01").checked).toBeNull();
+    // The check that counts is old, however new the other is.
+    expect(noticesOf(later, "2027-03-01").map(({ code }) => code)).toEqual([
+      "check-left-out",
+      "check-old",
+    ]);
+  });
 });
 
 describe("thermometerNotices", () => {
