@@ -1,8 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { analyseKitchen } from "../src/kitchen-analysis.ts";
+import { normalCdf } from "../src/stats/normal.ts";
 import type { KitchenAnalysis, TestAnalysis } from "../src/kitchen-analysis-types.ts";
 import type { Kitchen } from "../src/kitchen/kitchen.ts";
+import type { ThermometerCheck } from "../src/thermometer/thermometer.ts";
 import {
+  checkedPen,
   jar,
   kitchenOf,
   nightText,
@@ -41,6 +44,37 @@ const whole = analysed();
 const testOf = ({ tests }: KitchenAnalysis, id: string): TestAnalysis =>
   tests.find(({ test }) => test.id === id)!;
 
+const referenceAt = (reading: number) =>
+  ({
+    kind: "reference",
+    truth: reading,
+    truthUncertainty: null,
+    readings: [reading],
+    date: null,
+    confirmed: false,
+  }) as const;
+/** One night of 36 h at a reading of 38.6 degC, by a thermometer with these checks. */
+const read386 = async (checks: readonly ThermometerCheck[]): Promise<KitchenAnalysis> => {
+  const text = nightText({ level: 38.6, startsAt: evening(1), hoursHeld: 36 });
+  const one = kitchenOf([waterTest("one", [testFile("one.csv", [jar])])], {
+    thermometers: [{ ...checkedPen, checks }],
+  });
+  const outcome = await analyseKitchen(one, options, opener({ "one.csv": text }));
+  if (!outcome.ok) throw new Error(outcome.problem.code);
+  return outcome.value;
+};
+
+/**
+ * The jar reads 38.6 with a swing of 0.2; 5 % of a sine's time lies above 0.98769 of its amplitude
+ * (arcsine law), so the window's 39.5 is met up to an offset of 39.5 - 38.7975 = 0.7025, and its
+ * 36.5 (38.4025 - 36.5 = 1.9025) down to that. The offset is normal: run to run 0.3, the check's
+ * doubt, and its display step 0.1 / sqrt(12) = 0.0289; reading step and mean are below 0.005.
+ */
+const probability = (check: number): number => {
+  const doubt = Math.hypot(0.3, check, 0.0289);
+  return normalCdf(0.7025 / doubt) - normalCdf(-1.9025 / doubt);
+};
+
 describe("analyseKitchen", () => {
   it("lists tests oldest first, those that could not be read with their problem", async () => {
     const { tests } = await whole;
@@ -60,6 +94,21 @@ describe("analyseKitchen", () => {
     expect(probes[0]!.night.hold!.mean).toBeCloseTo(38.2 - 0.3, 1);
     expect(probes[0]!.thermometer.correction).toBeCloseTo(-0.3, 2);
     expect(probes[0]).toMatchObject({ thermometerId: "pen", thermometer: { from: "measured" } });
+  });
+
+  it("lets a verdict rest on the doubt that the check leaves at the hold", async () => {
+    for (const truthUncertainty of [0.02, 0.3, 0.6]) {
+      const checks = [{ ...referenceAt(38.6), truthUncertainty }];
+      // oxlint-disable-next-line no-await-in-loop
+      const { probes } = testOf(await read386(checks), "one").analysis!;
+      const [verdict] = probes[0]!.verdicts;
+      // 0.005: what 256 scenarios and 12 steps of the swing leave open.
+      expect(Math.abs(verdict!.probability - probability(truthUncertainty))).toBeLessThan(0.005);
+      expect(verdict!.uncertainty[0]).toMatchObject({
+        source: "thermometer",
+        standardUncertainty: expect.closeTo(Math.hypot(truthUncertainty, 0.0289), 3),
+      });
+    }
   });
 
   it("takes all tests of a set-up together, with the scatter they show", async () => {

@@ -58,6 +58,12 @@ export interface FutureRun {
  * How far a future run may lie from the mean of `tests` runs: standard deviation
  * s sqrt(1 + 1/n), the prediction of one more value of a normal distribution.
  *
+ * Taken as normal about the shrunk s, so where runs really scatter by 0.4 degC
+ * its 95 % holds 77 to 86 % of future runs with two to five tests, and 94 to 93 %
+ * at 0.2. Student's t with nu0 + nu degrees of freedom would ask more of two
+ * tests that agree than of one alone; scaled so that it does not, it gains
+ * 2 to 4 points at 0.4 and loses 2 to 4 at 0.2.
+ *
  * @param tests at least 1
  */
 export const futureRun = ({ deviation, repeats }: RunScatter, tests: number): FutureRun => {
