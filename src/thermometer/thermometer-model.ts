@@ -25,9 +25,9 @@ const unchecked = (accuracy: number | null): CorrectionModel =>
 
 /**
  * The correction of a thermometer from its checks. Doubtful checks are left out
- * until they are confirmed. One temperature gives an offset, several a line;
- * without a usable check it is the specification, or what is assumed without
- * one. Never fails.
+ * until they are confirmed. One temperature gives an offset, several that lie
+ * far enough apart a line (see checkedCorrection); without a usable check it is
+ * the specification, or what is assumed without one. Never fails.
  */
 export const thermometerModel = (thermometer: Thermometer): ThermometerModel => {
   const questions = checkQuestions(thermometer);

@@ -6,7 +6,7 @@ import type { MethodStep } from "./method.ts";
 const thermometerSteps: readonly MethodStep[] = [
   {
     title: "Thermometers",
-    text: "Each is corrected by its own checks. One check gives an offset; two or more give a straight line by least squares, with the uncertainty of the correction it predicts at the reading in question (JCGM 100:2008, H.3). A specification of ±a counts as a/√3 and a display step d as d/√12 (4.3.7 and F.2.2.1). The expanded uncertainty is the standard uncertainty times Student’s t for 95 % (G.3).",
+    text: "Each is corrected by its own checks. Checks at one temperature, or close together, give an offset; those further apart a straight line by least squares, with the uncertainty of the correction it predicts at the reading in question (JCGM 100:2008, H.3). A specification of ±a counts as a/√3 and a display step d as d/√12 (4.3.7 and F.2.2.1). The expanded uncertainty is the standard uncertainty times Student’s t for 95 % (G.3).",
   },
   {
     title: "Boiling point",
@@ -17,7 +17,7 @@ const thermometerSteps: readonly MethodStep[] = [
 const kitchenSteps: readonly MethodStep[] = [
   {
     title: "Several tests of one set-up",
-    text: "They are judged together. How much one run differs from the next is pooled over the repeated tests of an appliance, together with the assumption, which counts as much as two repeats (scaled inverse chi-square prior, Gelman et al. 2013).",
+    text: "They are judged together; where any of them had a probe in the food, only those count. How much one run differs from the next is pooled over the repeated tests of an appliance, together with the assumption, which counts as much as two repeats (scaled inverse chi-square prior, Gelman et al. 2013).",
   },
   {
     title: "Food and bath",
