@@ -20,8 +20,6 @@ export interface NoticeFacts {
   "columns-ignored": { columns: string };
   "interval-applied": { seconds: number };
   "probes-named": { names: string };
-  "coarse-resolution": { probe: string; resolution: number };
-  "stuck-readings": { probe: string; minutes: number };
   "assumed-thermometer": { accuracy: number };
   "probes-without-thermometer": { probes: string; accuracy: number };
   "thermometer-unchecked": { thermometer: string; accuracy: number; from: "stated" | "assumed" };
@@ -38,7 +36,12 @@ export type Notice = {
 export const notice = <Code extends NoticeCode>(code: Code, facts: NoticeFacts[Code]): Notice =>
   ({ code, facts }) as Notice;
 
-const sentences: { [Code in NoticeCode]: (facts: NoticeFacts[Code]) => string } = {
+/** Writes a +-A accuracy, degC, in the reader's units. */
+export type AccuracyText = (celsius: number) => string;
+
+const sentences: {
+  [Code in NoticeCode]: (facts: NoticeFacts[Code], within: AccuracyText) => string;
+} = {
   "unit-inferred": ({ unit, middle }) =>
     `No unit is written in the file; the middle reading is ${middle}, so it was read as ${unit}. Say --unit C or --unit F if that is wrong.`,
   "date-order-decided": ({ order, why }) => `Dates were read ${order}: ${why}.`,
@@ -63,26 +66,25 @@ const sentences: { [Code in NoticeCode]: (facts: NoticeFacts[Code]) => string } 
   "preamble-skipped": ({ lines }) =>
     `${lines} ${lines === 1 ? "line" : "lines"} above the heading ${lines === 1 ? "was" : "were"} passed over.`,
   "columns-ignored": ({ columns }) =>
-    `Columns that are not temperatures were left alone: ${columns}.`,
+    `These columns are not temperatures, so they were left alone (${columns}).`,
   "interval-applied": ({ seconds }) =>
     `Readings were placed ${seconds} s apart in the file's order, as --interval said.`,
   "probes-named": ({ names }) => `The file names no columns; its temperatures are called ${names}.`,
-  "coarse-resolution": ({ probe, resolution }) =>
-    `"${probe}" steps by ${resolution} degC; finer swings than that cannot be seen.`,
-  "stuck-readings": ({ probe, minutes }) =>
-    `"${probe}" shows one and the same value for ${minutes} min; check that the logger was running.`,
-  "probes-without-thermometer": ({ probes, accuracy }) =>
-    `No thermometer is named for ${probes}, so it was assumed good to +-${accuracy} degC. Name one under "probes" of the test in kitchen.yaml.`,
-  "thermometer-unchecked": ({ thermometer, accuracy, from }) =>
-    `"${thermometer}" has no check, so it counts as good to +-${accuracy} degC (${from}). Check it in melting ice, and in boiling water, for a surer verdict.`,
+  "probes-without-thermometer": ({ probes, accuracy }, within) =>
+    `No thermometer is named for ${probes}, so it was assumed good to ${within(accuracy)}. Name one under "probes" of the test in kitchen.yaml.`,
+  "thermometer-unchecked": ({ thermometer, accuracy, from }, within) =>
+    `"${thermometer}" has no check, so it counts as good to ${within(accuracy)} (${from}). Check it in melting ice, and in boiling water, for a surer verdict.`,
   "check-left-out": ({ thermometer, check }) =>
     `A check of "${thermometer}" (${check}) looks doubtful, so it is left out of the correction. Check again, or write "confirmed: yes" under it in kitchen.yaml.`,
   "check-old": ({ thermometer, months }) =>
     `"${thermometer}" was checked ${months} months ago. Thermometers drift; check it again.`,
-  "assumed-thermometer": ({ accuracy }) =>
-    `Nothing was said about the thermometer, so it was assumed good to +-${accuracy} degC. Say --thermometer-accuracy or --correction for a surer verdict.`,
+  "assumed-thermometer": ({ accuracy }, within) =>
+    `Nothing was said about the thermometer, so it was assumed good to ${within(accuracy)}. Say --thermometer-accuracy or --correction for a surer verdict.`,
 };
 
 /** The sentence for one notice. */
-export const noticeText = (item: Notice): string =>
-  (sentences[item.code] as (facts: Notice["facts"]) => string)(item.facts);
+export const noticeText = (item: Notice, within: AccuracyText): string =>
+  (sentences[item.code] as (facts: Notice["facts"], within: AccuracyText) => string)(
+    item.facts,
+    within,
+  );

@@ -19,8 +19,6 @@ const samples: { readonly [Code in NoticeCode]: NoticeFacts[Code] } = {
   "columns-ignored": { columns: "Humidity, Battery" },
   "interval-applied": { seconds: 5 },
   "probes-named": { names: "probe 1, probe 2" },
-  "coarse-resolution": { probe: "Jar", resolution: 0.5 },
-  "stuck-readings": { probe: "Jar", minutes: 90 },
   "assumed-thermometer": { accuracy: 1 },
   "thermometer-unchecked": { thermometer: "Second logger", accuracy: 0.5, from: "stated" },
   "check-left-out": { thermometer: "Pen", check: "melting ice, 2026-02-14" },
@@ -30,21 +28,29 @@ const samples: { readonly [Code in NoticeCode]: NoticeFacts[Code] } = {
 
 const notices = Object.entries(samples).map(([code, facts]) => ({ code, facts }) as Notice);
 
+const within = (accuracy: number): string => `+-${accuracy} of some unit`;
+
 describe("noticeText", () => {
   it.each(notices)("$code is a whole sentence with its facts", (item) => {
-    const text = noticeText(item);
+    const text = noticeText(item, within);
     expect(text).toMatch(/\.$/);
     expect(text).not.toMatch(/undefined|null|NaN|\[object|\s{2}/);
     for (const fact of Object.values(item.facts)) expect(text).toContain(String(fact));
   });
 
+  it("leaves the unit of an accuracy to whoever writes for the reader", () => {
+    const told = notices.filter(({ facts }) => "accuracy" in facts);
+    expect(told.length).toBeGreaterThan(2);
+    for (const item of told) expect(noticeText(item, within)).toContain("of some unit");
+  });
+
   it("counts one as one", () => {
-    expect(noticeText(notice("rows-reordered", { count: 1, firstLine: 12 }))).toMatch(
+    expect(noticeText(notice("rows-reordered", { count: 1, firstLine: 12 }), within)).toMatch(
       /^1 row was /,
     );
-    expect(noticeText(notice("rows-reordered", { count: 2, firstLine: 12 }))).toMatch(
+    expect(noticeText(notice("rows-reordered", { count: 2, firstLine: 12 }), within)).toMatch(
       /^2 rows were /,
     );
-    expect(noticeText(notice("preamble-skipped", { lines: 1 }))).toMatch(/^1 line .* was /);
+    expect(noticeText(notice("preamble-skipped", { lines: 1 }), within)).toMatch(/^1 line .* was /);
   });
 });

@@ -7,9 +7,9 @@
 import type { AnalysedFile, Analysis, ProbeAnalysis } from "../analysis.ts";
 import type { UncertaintyComponent, Verdict } from "../culture/verdict-types.ts";
 import type { Hold, Phase, WarmUp } from "../hold/hold.ts";
-import { noticeText } from "../notice.ts";
 import type { Notice } from "../notice.ts";
 import { plainWriting } from "./writing.ts";
+import { noticeSentence } from "./wording/notices.ts";
 import { reasonText } from "./wording/reasons.ts";
 import type { ReasonContext } from "./wording/reasons.ts";
 
@@ -18,7 +18,10 @@ export const contractVersion = 1;
 /** Sentences too are in degC first, whatever unit is shown. */
 export const writing = plainWriting("degC");
 
-export const noticeEntry = (item: Notice) => ({ code: item.code, text: noticeText(item) });
+export const noticeEntry = (item: Notice) => ({
+  code: item.code,
+  text: noticeSentence(item, writing),
+});
 
 export const fileEntry = ({ readings, sha256 }: AnalysedFile) => ({
   name: readings.name,

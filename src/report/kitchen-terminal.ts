@@ -3,13 +3,13 @@
  * could not be read, thermometers to look at, notes, and where the report is.
  */
 import type { KitchenAnalysis } from "../kitchen-analysis-types.ts";
-import { noticeText } from "../notice.ts";
 import { problemText } from "../problem.ts";
-import { readTests, unreadTests } from "./kitchen-page.ts";
+import { unreadTests } from "./kitchen-page.ts";
 import { kitchenOverview } from "./kitchen-overview.ts";
 import { labelled, labelWidth, safe } from "./terminal-page.ts";
 import type { TerminalOptions } from "./terminal-page.ts";
 import { checkQuestionText } from "./wording/check-questions.ts";
+import { kitchenNotes } from "./wording/kitchen-notes.ts";
 import { fullSetUpText } from "./wording/set-ups.ts";
 import { terminalWriting, withSigns } from "./writing.ts";
 import type { Writing } from "./writing.ts";
@@ -37,16 +37,9 @@ const questionLines = (screen: Screen): string[] =>
     ),
   );
 
-/** Notices of the kitchen and of whole tests, each once; those of single files stand in the report. */
-const noteLines = (screen: Screen): string[] => {
-  const { analysis, writing } = screen;
-  const notices = [
-    ...analysis.notices,
-    ...readTests(analysis).flatMap((test) => test.analysis.notices),
-  ];
-  const texts = [...new Set(notices.map((item) => noticeText(item)))];
-  return texts.flatMap((text) => labelled("Note", withSigns(writing, text), screen));
-};
+/** Notices of single files stand in the report. */
+const noteLines = (screen: Screen): string[] =>
+  kitchenNotes(screen.analysis, screen.writing).flatMap((text) => labelled("Note", text, screen));
 
 const parted = (blocks: readonly (readonly string[])[]): string[] =>
   blocks

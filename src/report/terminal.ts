@@ -4,8 +4,6 @@
  */
 import type { Analysis, ProbeAnalysis } from "../analysis.ts";
 import type { Verdict } from "../culture/verdict-types.ts";
-import { noticeText } from "../notice.ts";
-import type { Notice } from "../notice.ts";
 import { holdSummary } from "./hold-lines.ts";
 import { grouped } from "./number-format.ts";
 import { overview } from "./terminal-overview.ts";
@@ -15,9 +13,11 @@ import { answerText, probeName } from "./wording/answers.ts";
 import { shortCultureName } from "./wording/cultures.ts";
 import { roleNames, setAsideNames } from "./wording/names.ts";
 import { nextStep } from "./wording/next-steps.ts";
+import { noticeSentences } from "./wording/notices.ts";
 import { reasonText } from "./wording/reasons.ts";
 import { wrapText } from "./wrap-text.ts";
-import { terminalWriting, withSigns } from "./writing.ts";
+import { terminalWriting } from "./writing.ts";
+import type { Writing } from "./writing.ts";
 
 /** `what` begins with the verdict's word in brackets, which takes the colour after wrapping. */
 const headline = (what: string, verdict: Verdict, page: Page): string[] => {
@@ -109,13 +109,8 @@ const fileLines = (page: Page): string[] =>
   });
 
 /** Each notice once, in the order met. */
-export const allNotices = (analysis: Analysis): readonly string[] => {
-  const texts = [
-    ...analysis.files.flatMap(({ readings }) => readings.notices),
-    ...analysis.notices,
-  ];
-  return [...new Set(texts.map((item: Notice) => noticeText(item)))];
-};
+const allNotices = ({ files, notices }: Analysis, writing: Writing): readonly string[] =>
+  noticeSentences([...files.flatMap(({ readings }) => readings.notices), ...notices], writing);
 
 /** The summary as text, lines parted by "\n", ending in one. */
 export const toTerminal = (analysis: Analysis, options: TerminalOptions): string => {
@@ -124,9 +119,7 @@ export const toTerminal = (analysis: Analysis, options: TerminalOptions): string
   const blocks = analysis.probes.map((probe) =>
     (probe.series.role === "room" ? roomLine(probe, page) : probeBlock(probe, page)).concat(""),
   );
-  const notes = allNotices(analysis).flatMap((text) =>
-    labelled("Note", withSigns(writing, text), page),
-  );
+  const notes = allNotices(analysis, writing).flatMap((text) => labelled("Note", text, page));
   const report =
     options.report === undefined
       ? []

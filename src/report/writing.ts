@@ -44,12 +44,12 @@ export const withSigns = (writing: Writing, sentence: string): string =>
     ? sentence
     : sentence
         .split('"')
-        .map((part, index) => (index % 2 === 0 ? signed(part) : part))
+        .map((part, index) => (index % 2 === 0 ? signed(part, writing.space) : part))
         .join('"');
 
-const signed = (part: string): string =>
+const signed = (part: string, space: string): string =>
   part
-    .replaceAll(/(\d) (deg[CF]|min|s)\b/g, `$1${noBreakSpace}$2`)
+    .replaceAll(/(\d) (deg[CF]|min|s)\b/g, `$1${space}$2`)
     .replaceAll(/\bdeg([CF])\b/g, "°$1")
     .replaceAll("+-", "±")
     .replaceAll(/(\d)\.\.(-?\d)/g, "$1 to $2");

@@ -491,7 +491,7 @@ export const hostileNight = (): Analysis => {
     ...analysis,
     notices: [
       notice("columns-ignored", { columns: `${first}, ${second}` }),
-      notice("coarse-resolution", { probe: fourth, resolution: 0.5 }),
+      notice("probes-named", { names: fourth }),
     ],
   };
 };

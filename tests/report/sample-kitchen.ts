@@ -633,7 +633,7 @@ export const sampleKitchen = (more: Partial<KitchenAnalysis> = {}): KitchenAnaly
   thermometers: [pen, jarLogger, bathLogger],
   tests: testAnalyses,
   setUps,
-  notices: [notice("assumed-thermometer", { accuracy: 1 })],
+  notices: [notice("check-old", { thermometer: "Pen thermometer", months: 14 })],
   ...more,
 });
 

@@ -4,7 +4,7 @@ import { plainWriting, terminalWriting, withSigns } from "../../src/report/writi
 it("gives plain sentences their signs, but never changes a quoted name", () => {
   const sentence = '"T degC +-1" steps by 0.5 degC; assumed +-1 degF for 30..40.';
   expect(withSigns(plainWriting("degC"), sentence)).toBe(
-    '"T degC +-1" steps by 0.5\u00a0°C; assumed ±1\u00a0°F for 30 to 40.',
+    '"T degC +-1" steps by 0.5 °C; assumed ±1 °F for 30 to 40.',
   );
   expect(withSigns(terminalWriting("degC", true), sentence)).toBe(sentence);
 });

@@ -1,11 +1,10 @@
 /** What was read, what was set aside and where, and what the program noticed. */
 import type { AnalysedFile, Analysis } from "../../analysis.ts";
-import { noticeText } from "../../notice.ts";
 import { markup } from "../markup.ts";
 import type { Markup } from "../markup.ts";
 import { grouped } from "../number-format.ts";
 import { setAsideNames } from "../wording/names.ts";
-import { withSigns } from "../writing.ts";
+import { noticeSentences } from "../wording/notices.ts";
 import type { Writing } from "../writing.ts";
 
 const setAsideTable = ({ readings }: AnalysedFile): Markup | null => {
@@ -31,15 +30,13 @@ const counted = ({ readings }: AnalysedFile): string => {
   return `${base}; ${grouped(aside)} ${aside === 1 ? "was" : "were"} set aside, each for a reason given here.`;
 };
 
-export const noticeList = (texts: readonly string[], writing: Writing): Markup | null =>
-  texts.length === 0
-    ? null
-    : markup`<ul>${texts.map((text) => markup`<li>${withSigns(writing, text)}</li>\n`)}</ul>`;
+export const noticeList = (texts: readonly string[]): Markup | null =>
+  texts.length === 0 ? null : markup`<ul>${texts.map((text) => markup`<li>${text}</li>\n`)}</ul>`;
 
 /** What was set aside of a file and what was noticed in it; null where there is nothing to tell. */
 export const fileDetails = (file: AnalysedFile, writing: Writing): Markup | null => {
   const aside = setAsideTable(file);
-  const notices = noticeList(file.readings.notices.map(noticeText), writing);
+  const notices = noticeList(noticeSentences(file.readings.notices, writing));
   return aside === null && notices === null
     ? null
     : markup`${aside}
@@ -52,14 +49,17 @@ const fileBlock = (file: AnalysedFile, writing: Writing): Markup => markup`
 ${fileDetails(file, writing)}`;
 
 export const dataQualitySection = (analysis: Analysis, writing: Writing): Markup => {
-  const inFiles = new Set(
-    analysis.files.flatMap(({ readings }) => readings.notices.map(noticeText)),
+  const inFiles = noticeSentences(
+    analysis.files.flatMap(({ readings }) => readings.notices),
+    writing,
   );
-  const others = analysis.notices.map(noticeText).filter((text) => !inFiles.has(text));
+  const others = noticeSentences(analysis.notices, writing).filter(
+    (text) => !inFiles.includes(text),
+  );
   return markup`
 <section aria-labelledby="data">
 <h2 id="data">The readings</h2>
 ${analysis.files.map((file) => fileBlock(file, writing))}
-${others.length === 0 ? null : markup`<h3>Also noted</h3>\n${noticeList(others, writing)}`}
+${others.length === 0 ? null : markup`<h3>Also noted</h3>\n${noticeList(others)}`}
 </section>`;
 };

@@ -1,28 +1,14 @@
 /** What was read from each test's files, what was set aside, and what the program noticed. */
 import type { AnalysedFile } from "../../analysis-types.ts";
-import { noticeText } from "../../notice.ts";
 import { readTests } from "../kitchen-page.ts";
 import type { KitchenPage } from "../kitchen-page.ts";
 import { markup } from "../markup.ts";
 import type { Markup } from "../markup.ts";
 import { grouped } from "../number-format.ts";
+import { kitchenNotes } from "../wording/kitchen-notes.ts";
 import type { Writing } from "../writing.ts";
 import { fileDetails, noticeList } from "./data-quality.ts";
 import { more } from "./more.ts";
-
-/** Notices of the kitchen and of whole tests, each once, without those its file already tells. */
-const otherNotices = ({ analysis }: KitchenPage): readonly string[] => {
-  const tests = readTests(analysis);
-  const told = new Set(
-    tests.flatMap((test) =>
-      test.analysis.files.flatMap(({ readings }) => readings.notices.map(noticeText)),
-    ),
-  );
-  const all = [...analysis.notices, ...tests.flatMap((test) => test.analysis.notices)].map(
-    noticeText,
-  );
-  return [...new Set(all)].filter((text) => !told.has(text));
-};
 
 const noted = (count: number): string =>
   count === 0 ? "" : `, ${count} ${count === 1 ? "thing" : "things"} noticed`;
@@ -47,13 +33,13 @@ const fileBlock = (file: AnalysedFile, writing: Writing): Markup => {
 
 export const kitchenData = (page: KitchenPage): Markup | null => {
   const files = readTests(page.analysis).flatMap((test) => test.analysis.files);
-  const others = otherNotices(page);
+  const others = kitchenNotes(page.analysis, page.writing);
   if (files.length === 0 && others.length === 0) return null;
   return markup`
 <section aria-labelledby="data">
 <h2 id="data">The readings</h2>
 <p>Every row is either used or set aside for a reason; the lines below open to show which and where.</p>
 ${files.map((file) => fileBlock(file, page.writing))}
-${others.length === 0 ? null : markup`<h3>Also noted</h3>\n${noticeList(others, page.writing)}`}
+${others.length === 0 ? null : markup`<h3>Also noted</h3>\n${noticeList(others)}`}
 </section>`;
 };
