@@ -2,6 +2,7 @@ import type { ReadProbe } from "../probe-night.ts";
 import { runScatter, type RunScatter } from "../culture/run-to-run.ts";
 import type { WaterTest } from "../kitchen/kitchen.ts";
 import { setUpKey } from "../kitchen/set-up.ts";
+import type { ProbeRole } from "../readings/series.ts";
 import { mean } from "../stats/summary.ts";
 import { tooLittle } from "../culture/verdict.ts";
 
@@ -41,9 +42,6 @@ export const bySetUp = <Test extends { readonly test: WaterTest }>(
   return [...groups.values()];
 };
 
-const hasFood = ({ probes }: TestNights): boolean =>
-  probes.some(({ series }) => series.role === "food");
-
 /** 2: enough hold to prove something; 1: some; 0: none. */
 const rank = ({ probes }: TestNights): number =>
   Math.max(
@@ -56,14 +54,16 @@ const rank = ({ probes }: TestNights): number =>
 /**
  * The tests of a set-up that tell its level: those with enough hold to prove
  * something; where there are none, those that settled at all; else all. Of these
- * only those with a probe in the food, if there are any: food stands off from its
- * bath, so the levels of both are not to be mixed.
+ * only those with a probe in the food, if there are any, else those with one in
+ * the bath: food stands off from its bath, so the levels of both are not to be
+ * mixed.
  */
 export const tellingTests = <Test extends TestNights>(group: readonly Test[]): readonly Test[] => {
   const best = Math.max(...group.map(rank));
   const telling = group.filter((one) => rank(one) === best);
-  const inFood = telling.filter(hasFood);
-  return inFood.length > 0 ? inFood : telling;
+  const measured = (place: ProbeRole) =>
+    telling.filter(({ probes }) => probes.some(({ series }) => series.role === place));
+  return [measured("food"), measured("bath")].find((tests) => tests.length > 0) ?? telling;
 };
 
 /** Hold means of those tests, degC. */

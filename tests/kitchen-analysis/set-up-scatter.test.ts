@@ -69,6 +69,11 @@ describe("tellingTests", () => {
     expect(ids(tellingTests([bathOnly, good, both]))).toEqual(["good", "both"]);
     expect(ids(tellingTests([bathOnly, short]))).toEqual(["bath only"]);
     expect(ids(tellingTests([bathOnly, bathOnly]))).toHaveLength(2);
+    const [openBath, roomOnly] = [probe(30, "bath", 0), probe(21, "room")];
+    expect(
+      ids(tellingTests([test("open bath", 38, openBath), test("room", 38, roomOnly)])),
+    ).toEqual(["open bath"]);
+    expect(ids(tellingTests([test("room", 38, roomOnly)]))).toEqual(["room"]);
     // The bath's 38.6 is no repeat of the food's 38: nothing was measured of how runs scatter.
     expect(applianceScatter("cooker", [bathOnly, good]).repeats).toBe(0);
   });
