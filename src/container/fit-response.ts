@@ -21,11 +21,10 @@ export interface ResponseInput {
   /** Left out of the fit; the food goes on following its bath through them. */
   readonly disturbances?: readonly Span[];
   readonly room: RoomKnowledge | null;
-  /** Standard uncertainties of the corrections; `shared`: both probes carry one and the same error. */
+  /** Standard uncertainties of the corrections: two probes at once are two thermometers, off independently. */
   readonly thermometers: {
     readonly bath: number;
     readonly food: number;
-    readonly shared: boolean;
   };
 }
 
@@ -105,6 +104,5 @@ const sharedReadings = ({
 /** Standard uncertainty of a difference of the two probes that no number of readings takes away, degC. */
 const differenceUncertainty = ({ bath, food, thermometers }: ResponseInput): number => {
   const steps = Math.hypot(bath.resolution, food.resolution) / Math.sqrt(12);
-  const fixed = thermometers.shared ? 0 : Math.hypot(thermometers.bath, thermometers.food);
-  return Math.hypot(steps, fixed);
+  return Math.hypot(steps, thermometers.bath, thermometers.food);
 };

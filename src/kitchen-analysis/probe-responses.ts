@@ -40,7 +40,6 @@ const responseOf = (
     thermometers: {
       food: food.thermometer.standardUncertainty,
       bath: bath.thermometer.standardUncertainty,
-      shared: food.thermometerId !== null && food.thermometerId === bath.thermometerId,
     },
   });
 };

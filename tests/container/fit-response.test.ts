@@ -21,7 +21,7 @@ const night = (more: Partial<ResponseInput> = {}, foodAt: (minute: number) => nu
   from: 0,
   hold: { fromMinute: 250, toMinute: 600 },
   room: { low: 20.5, high: 21.5 },
-  thermometers: { bath: 0.1, food: 0.2, shared: false },
+  thermometers: { bath: 0.1, food: 0.2 },
   ...more,
 });
 const lossy = (minute: number): number => 0.95 * warmingFood(25)(minute) + 0.05 * 21;
@@ -31,9 +31,8 @@ const near = (figure: ResponseFigure | null, truth: number): void => {
   expect(Math.abs(figure!.value - truth)).toBeLessThan(3 * figure!.standardUncertainty);
 };
 
-const apart = (shared: boolean) =>
-  fitContainerResponse(night({ thermometers: { bath: 0.1, food: 0.2, shared } }))!.offset
-    .standardUncertainty;
+const apart = (bath: number, food: number) =>
+  fitContainerResponse(night({ thermometers: { bath, food } }))!.offset.standardUncertainty;
 const lifted = (minute: number) => (minute > 100 && minute < 110 ? 22 : lossy(minute));
 
 describe("fitContainerResponse", () => {
@@ -52,11 +51,11 @@ describe("fitContainerResponse", () => {
     near(lagMinutes, 25);
   });
 
-  it("counts a shared thermometer's fixed error out, its display's step not", () => {
-    expect(apart(false)).toBeCloseTo(Math.hypot(0.1, 0.2), 2);
+  it("counts both thermometers' doubts and both display steps", () => {
+    expect(apart(0.1, 0.2)).toBeCloseTo(Math.hypot(0.1, 0.2), 2);
     // Two display steps of 0.01 degC and next to no scatter.
-    expect(apart(true)).toBeGreaterThanOrEqual(0.01 * Math.sqrt(2 / 12));
-    expect(apart(true)).toBeLessThan(0.01);
+    expect(apart(0, 0)).toBeGreaterThanOrEqual(0.01 * Math.sqrt(2 / 12));
+    expect(apart(0, 0)).toBeLessThan(0.01);
   });
 
   it("leaves disturbances out and follows the bath through them", () => {

@@ -68,7 +68,7 @@ const pairOf = (world: World, hold: HeldSeconds, random: Random): SimulatedPair 
       from: Math.max(0, plan.logFrom) / 60,
       hold: { fromMinute: hold.start / 60, toMinute: hold.end / 60 },
       room: random.chance(0.5) ? probe("room", random.normal(0, 0.1)) : held.roomRange,
-      thermometers: { ...uncertainties, shared: false },
+      thermometers: uncertainties,
     },
     truth: { ...jarTruth(world), offset: held.offset },
   };
