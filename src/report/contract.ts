@@ -10,7 +10,7 @@ import type { Hold, Phase, WarmUp } from "../hold/hold.ts";
 import type { Notice } from "../notice.ts";
 import { plainWriting } from "./writing.ts";
 import { noticeSentence } from "./wording/notices.ts";
-import { reasonText } from "./wording/reasons.ts";
+import { probeContext, reasonTexts } from "./wording/reasons.ts";
 import type { ReasonContext } from "./wording/reasons.ts";
 
 export const contractVersion = 1;
@@ -108,15 +108,8 @@ export const verdictEntry = (verdict: Verdict, context: ReasonContext) => ({
   ceilingRisk: verdict.ceilingRisk,
   dwell: verdict.dwell === null ? null : { ...verdict.dwell },
   uncertainty: verdict.uncertainty.map(componentEntry),
-  reasons: verdict.reasons.map((reason) => reasonText(reason, context)),
+  reasons: [...reasonTexts(verdict.reasons, context)],
   reasonCodes: verdict.reasons.map(({ code }) => code),
-});
-
-const contextOf = (probe: ProbeAnalysis, { confidence }: Analysis): ReasonContext => ({
-  writing,
-  role: probe.series.role,
-  thermometerAccuracy: probe.thermometer.accuracy,
-  confidence,
 });
 
 export const probeEntry = (probe: ProbeAnalysis, analysis: Analysis) => ({
@@ -130,7 +123,9 @@ export const probeEntry = (probe: ProbeAnalysis, analysis: Analysis) => ({
   hold: probe.night.hold === null ? null : holdEntry(probe.night.hold, probe),
   peak: probe.night.peak,
   uncertainty: probe.uncertainty.map(componentEntry),
-  verdicts: probe.verdicts.map((verdict) => verdictEntry(verdict, contextOf(probe, analysis))),
+  verdicts: probe.verdicts.map((verdict) =>
+    verdictEntry(verdict, probeContext(probe, analysis, writing)),
+  ),
 });
 
 /** The Analysis as contract version 1; plain data, ready for JSON.stringify. */

@@ -5,7 +5,7 @@
  */
 import { celsiusDifferenceToFahrenheit, celsiusToFahrenheit } from "../quantity.ts";
 import type { TemperatureUnit } from "../quantity.ts";
-import { fixed, roundTogether, short } from "./number-format.ts";
+import { decimalsFor, fixed, roundTogether, short } from "./number-format.ts";
 import type { RoundedPair } from "./number-format.ts";
 import { otherUnit, plusMinus, unitSign } from "./writing.ts";
 import type { Writing } from "./writing.ts";
@@ -49,15 +49,19 @@ export const difference = (writing: Writing, value: number): string =>
 export const tolerance = (writing: Writing, value: number): string =>
   both(writing, (unit) => plusMinus(writing) + short(shownDifference(value, unit), 2));
 
-/** Hundredths below one degree, tenths above: never more than two digits that mean something. */
-export const uncertaintyFigure = (size: number): string => {
-  if (size > 0 && size < 0.005) return "< 0.01";
-  return fixed(size, size < 0.995 ? 2 : 1);
+/** By the rule of number-format.ts, but never finer than hundredths: no thermometer here tells more. */
+const uncertaintyFigure = (size: number): string => {
+  if (!(size > 0)) return fixed(size, 2);
+  return size < 0.005 ? "< 0.01" : fixed(size, Math.min(decimalsFor(size), 2));
 };
 
-/** A standard uncertainty on its own: "0.29 °C (0.52 °F)". */
+/** A standard uncertainty on its own: "0.29 °C (0.5 °F)". */
 export const uncertainty = (writing: Writing, value: number): string =>
   both(writing, (unit) => uncertaintyFigure(shownDifference(value, unit)));
+
+/** An expanded uncertainty on its own: "±0.7 °C (±1.2 °F)". */
+export const expandedUncertainty = (writing: Writing, value: number): string =>
+  both(writing, (unit) => plusMinus(writing) + uncertaintyFigure(shownDifference(value, unit)));
 
 /** "40.83 ± 0.31 °C (105.5 ± 0.6 °F)". */
 export const temperatureWithUncertainty = (

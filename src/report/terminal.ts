@@ -14,7 +14,7 @@ import { shortCultureName } from "./wording/cultures.ts";
 import { roleNames, setAsideNames } from "./wording/names.ts";
 import { nextStep } from "./wording/next-steps.ts";
 import { noticeSentences } from "./wording/notices.ts";
-import { reasonText } from "./wording/reasons.ts";
+import { probeContext, reasonTexts } from "./wording/reasons.ts";
 import { wrapText } from "./wrap-text.ts";
 import { terminalWriting } from "./writing.ts";
 import type { Writing } from "./writing.ts";
@@ -26,17 +26,13 @@ const headline = (what: string, verdict: Verdict, page: Page): string[] => {
   return [coloured(word, verdict, page) + first.slice(word.length), ...rest];
 };
 
-const reasonLines = (verdict: Verdict, probe: ProbeAnalysis, page: Page): string[][] => {
-  const context = {
-    writing: page.writing,
-    role: probe.series.role,
-    thermometerAccuracy: probe.thermometer.accuracy,
-    confidence: page.analysis.confidence,
-  };
-  return verdict.reasons.map((reason) =>
-    wrapText(safe(reasonText(reason, context), page), page.width, "  - ", "    "),
+const reasonLines = (verdict: Verdict, probe: ProbeAnalysis, page: Page): string[][] =>
+  reasonTexts(verdict.reasons, probeContext(probe, page.analysis, page.writing)).map((text) =>
+    wrapText(safe(text, page), page.width, "  - ", "    "),
   );
-};
+
+const nextLines = (verdict: Verdict, page: Page): string[] =>
+  labelled("Do next", nextStep(verdict, { writing: page.writing, setUp: null }), page);
 
 /** The only answer, in full. */
 const onlyAnswer = (verdict: Verdict, probe: ProbeAnalysis, page: Page): string[] => {
@@ -51,7 +47,7 @@ const onlyAnswer = (verdict: Verdict, probe: ProbeAnalysis, page: Page): string[
     ),
     ...wrapText(safe(answerText(verdict, role, writing), page), width, "  "),
     ...reasonLines(verdict, probe, page).flat(),
-    ...labelled("Do next", nextStep(verdict), page),
+    ...nextLines(verdict, page),
   ];
 };
 
@@ -61,7 +57,7 @@ const mostCardLines = 6;
 const card = (verdict: Verdict, probe: ProbeAnalysis, page: Page): string[] => {
   const name = shortCultureName(verdict.requirement);
   const head = headline(`${name}, ${chanceOf(verdict, page)} likely to hold`, verdict, page);
-  const next = labelled("Do next", nextStep(verdict), page);
+  const next = nextLines(verdict, page);
   const why: string[] = [];
   for (const lines of reasonLines(verdict, probe, page)) {
     const room = mostCardLines - head.length - next.length - why.length;

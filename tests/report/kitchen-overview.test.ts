@@ -35,7 +35,7 @@ it("lists the cultures one by one on a narrow terminal", () => {
 
 it("says what is amiss or would settle it", () => {
   expect(lines(100).join("\n")).toContain(
-    "reuteri: 1.8 °C (3.2 °F) too warm; warm-blend: test another night",
+    "reuteri: 1.8 °C (3.2 °F) too warm; warm-blend: test once more",
   );
 });
 

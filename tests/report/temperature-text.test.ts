@@ -11,6 +11,7 @@ import {
   temperatureRange,
   temperatureWithUncertainty,
   tolerance,
+  expandedUncertainty,
   uncertainty,
 } from "../../src/report/temperature-text.ts";
 import { markupWriting, plainWriting, terminalWriting } from "../../src/report/writing.ts";
@@ -50,7 +51,12 @@ describe("temperatures in both units", () => {
     );
   });
 
-  it("shows an uncertainty alone with two decimals at most", () => {
+  it("rounds an uncertainty alone by the same rule, with two decimals at most", () => {
+    // As in "40.83 ± 0.31 °C (105.5 ± 0.6 °F)": 31 keeps two digits, 56 keeps one.
+    expect(uncertainty(inCelsius, 0.31)).toBe("0.31 °C (0.6 °F)");
+    expect(uncertainty(inCelsius, 0.49)).toBe("0.5 °C (0.9 °F)");
+    expect(expandedUncertainty(inCelsius, 0.65)).toBe("±0.7 °C (±1.2 °F)");
+    expect(uncertainty(inCelsius, 0)).toBe("0.00 °C (0.00 °F)");
     expect(uncertainty(inCelsius, 0.02887)).toBe("0.03 °C (0.05 °F)");
     expect(uncertainty(inCelsius, 1.04)).toBe("1.0 °C (1.9 °F)");
     expect(uncertainty(inCelsius, 0.001)).toBe("< 0.01 °C (< 0.01 °F)");

@@ -1,10 +1,9 @@
 /** The uncertainty budget: one bar for each source of doubt, largest first. */
 import type { Provenance, UncertaintyComponent } from "../../culture/verdict-types.ts";
-import { celsiusDifferenceToFahrenheit } from "../../quantity.ts";
-import type { TemperatureUnit } from "../../quantity.ts";
-import { uncertaintyFigure } from "../temperature-text.ts";
+import { uncertainty } from "../temperature-text.ts";
 import { provenanceNames, sourceNames } from "../wording/names.ts";
-import { colour, signOf, textSize } from "./chart-theme.ts";
+import type { Writing } from "../writing.ts";
+import { colour, textSize } from "./chart-theme.ts";
 import type { Caption } from "./chart-theme.ts";
 import { percentOf, stretchedImage } from "./image.ts";
 
@@ -15,11 +14,6 @@ export const bySize = (
   components: readonly UncertaintyComponent[],
 ): readonly UncertaintyComponent[] =>
   components.toSorted((a, b) => b.standardUncertainty - a.standardUncertainty);
-
-const sizeText = (value: number, unit: TemperatureUnit): string => {
-  const shown = unit === "degC" ? value : celsiusDifferenceToFahrenheit(value);
-  return `${uncertaintyFigure(shown)} ${signOf(unit)}`;
-};
 
 /** Solid where measured, hollow and dashed where assumed: read without colour. */
 const looks: Readonly<Record<Provenance, string>> = {
@@ -32,7 +26,7 @@ const row = (
   { source, standardUncertainty: size, from }: UncertaintyComponent,
   at: number,
   most: number,
-  unit: TemperatureUnit,
+  writing: Writing,
 ): string => {
   const top = at * rowHeight;
   const letters = `y="${top + 15}" font-size="${textSize}"`;
@@ -40,18 +34,18 @@ const row = (
   return [
     `<text x="0" ${letters} fill="${colour.ink}">${sourceNames[source]}</text>`,
     `<text x="100%" text-anchor="end" ${letters} fill="${colour.muted}">`,
-    `${sizeText(size, unit).replace("<", "&lt;")}, ${provenanceNames[from]}</text>`,
+    `${uncertainty(writing, size).replaceAll("<", "&lt;")}, ${provenanceNames[from]}</text>`,
     `<rect x="0" ${bar} fill="${colour.line}" stroke="${colour.line}" stroke-width="1.2"${looks[from]}/>`,
   ].join("");
 };
 
 export const budgetImage = (
   components: readonly UncertaintyComponent[],
-  unit: TemperatureUnit,
+  writing: Writing,
   caption: Caption,
 ): string => {
   const sorted = bySize(components);
   const most = sorted[0]?.standardUncertainty || 1;
-  const rows = sorted.map((component, at) => row(component, at, most, unit));
+  const rows = sorted.map((component, at) => row(component, at, most, writing));
   return stretchedImage(caption, rows.length * rowHeight, rows.join(""));
 };

@@ -5,14 +5,14 @@ import type { Markup } from "../markup.ts";
 import { cultureName, shortCultureName } from "../wording/cultures.ts";
 import { verdictNames } from "../wording/names.ts";
 import { nextStep } from "../wording/next-steps.ts";
-import { reasonText } from "../wording/reasons.ts";
+import { reasonTexts } from "../wording/reasons.ts";
 import type { ReasonContext } from "../wording/reasons.ts";
 import { chance } from "./verdict-clauses.ts";
 
 const reasons = (verdict: Verdict, context: ReasonContext): Markup | null =>
   verdict.reasons.length === 0
     ? null
-    : markup`<ul>${verdict.reasons.map((reason) => markup`<li>${reasonText(reason, context)}</li>\n`)}</ul>`;
+    : markup`<ul>${reasonTexts(verdict.reasons, context).map((text) => markup`<li>${text}</li>\n`)}</ul>`;
 
 export const framedAnswer = (
   verdict: Verdict,
@@ -23,7 +23,7 @@ export const framedAnswer = (
 <p class="verdict"><span class="mark">${verdictNames[verdict.verdict]}</span> <span class="chance">${chance(verdict, context.confidence, context.writing)} likely to hold</span></p>
 ${heading}
 ${reasons(verdict, context)}
-<p class="do"><strong>What to do</strong> ${nextStep(verdict)}</p>
+<p class="do"><strong>What to do</strong> ${nextStep(verdict, context)}</p>
 </section>`;
 
 /** The name, and in a line of its own whatever stands in brackets: the organisms. */

@@ -5,7 +5,7 @@ import { markup } from "../markup.ts";
 import type { Markup } from "../markup.ts";
 import { answerText, quotedProbeName } from "../wording/answers.ts";
 import { roleNames } from "../wording/names.ts";
-import type { ReasonContext } from "../wording/reasons.ts";
+import { probeContext } from "../wording/reasons.ts";
 import type { Writing } from "../writing.ts";
 import { answerCard, framedAnswer } from "./answer-card.ts";
 import { judgedProbes, leadBlock, probeTitle } from "./lead.ts";
@@ -17,13 +17,6 @@ interface Answer {
   readonly writing: Writing;
 }
 
-const contextOf = ({ probe, analysis, writing }: Omit<Answer, "verdict">): ReasonContext => ({
-  writing,
-  role: probe.series.role,
-  thermometerAccuracy: probe.thermometer.accuracy,
-  confidence: analysis.confidence,
-});
-
 /** In full: it is the report's first sentence. */
 const onlyAnswer = (answer: Answer): Markup => {
   const { verdict, probe, analysis, writing } = answer;
@@ -31,7 +24,7 @@ const onlyAnswer = (answer: Answer): Markup => {
   const name = quotedProbeName(probe.series, probe.file, analysis.files.length > 1);
   return framedAnswer(
     verdict,
-    contextOf(answer),
+    probeContext(probe, analysis, writing),
     markup`<h2>${answerText(verdict, role, writing)}</h2>
 <p class="where small">Probe ${name}, ${roleNames[role]}</p>`,
   );
@@ -39,7 +32,7 @@ const onlyAnswer = (answer: Answer): Markup => {
 
 const cardsOf = (probe: ProbeAnalysis, analysis: Analysis, writing: Writing): Markup => markup`
 <h3>${probeTitle(probe, analysis)}, ${roleNames[probe.series.role]}</h3>
-<div class="cards">${probe.verdicts.map((verdict) => answerCard(verdict, contextOf({ probe, analysis, writing })))}
+<div class="cards">${probe.verdicts.map((verdict) => answerCard(verdict, probeContext(probe, analysis, writing)))}
 </div>`;
 
 const nothingAsked = markup`<p>No verdict was asked for, or no probe stood in the food’s place. The figures follow.</p>`;

@@ -46,7 +46,7 @@ export const budgetFigure = (
   caption: string,
 ): Markup => {
   const words = { id, title, description: description(components, writing) };
-  return stretchedFigure(budgetImage(components, writing.unit, words), { key: [], caption });
+  return stretchedFigure(budgetImage(components, writing, words), { key: [], caption });
 };
 
 /** One budget as bars, and folded away in words. */

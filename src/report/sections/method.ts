@@ -38,7 +38,7 @@ const thermometerLine = ({ thermometer }: Analysis, writing: Writing): string | 
 
 const runToRunLine = ({ runToRun }: Analysis, writing: Writing): string | null =>
   runToRun.from === "assumed"
-    ? `One test cannot show how much one night differs from another: a standard uncertainty of ${uncertainty(writing, runToRun.value)} was assumed.`
+    ? `One test cannot show how much one run differs from the next: a standard uncertainty of ${uncertainty(writing, runToRun.value)} was assumed.`
     : null;
 
 /** A kitchen’s coolest to warmest hour where nothing was said, degC; culture/slow-prior.ts counts with the same. */

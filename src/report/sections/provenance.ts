@@ -60,7 +60,7 @@ const optionRows = (analysis: Analysis, writing: Writing) => [
   ...requirementTexts(analysis, writing).map((text) => ({ label: "Asked for", text })),
   { label: "Thermometer", text: thermometerText(analysis, writing) },
   {
-    label: "One night to the next",
+    label: "One run to the next",
     text: `standard uncertainty ${uncertainty(writing, analysis.runToRun.value)}, ${provenanceNames[analysis.runToRun.from]}`,
   },
   {

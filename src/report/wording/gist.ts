@@ -11,13 +11,13 @@ const reasonOf = <Code extends Reason["code"]>(verdict: Verdict, code: Code): Of
 
 /** How it misses; each can be followed by "for" and the culture's name. */
 export const missGist = (verdict: Verdict, writing: Writing): string => {
-  if (reasonOf(verdict, "fell-away") !== null) return "heat ends too soon";
   if (reasonOf(verdict, "never-reached") !== null) return "never warm enough";
   const mean = reasonOf(verdict, "mean-outside");
   const side = missSide(verdict);
   if (mean !== null) {
     return `${difference(writing, Math.abs(mean.by))} too ${mean.side === "above" ? "warm" : "cold"}`;
   }
+  if (reasonOf(verdict, "fell-away") !== null) return "heat ends too soon";
   if (reasonOf(verdict, "swing-too-wide") !== null) return "swings too far";
   if (reasonOf(verdict, "passes-ceiling") !== null) return "gets too hot";
   if (reasonOf(verdict, "drifts-out") !== null) return `drifts too ${side ?? "far"}`;
@@ -28,7 +28,7 @@ const settling: Readonly<Record<UncertaintySource, string>> = {
   thermometer: "check the thermometer",
   resolution: "test with a finer logger",
   "mean of the hold": "test for longer",
-  "run to run": "test another night",
+  "run to run": "test once more",
   "hours not tested": "test the whole time",
   drift: "test for longer",
 };

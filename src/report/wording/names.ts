@@ -41,7 +41,7 @@ export const sourceNames: Readonly<Record<UncertaintySource, string>> = {
   thermometer: "thermometer",
   resolution: "steps of the display",
   "mean of the hold": "scatter of the hold",
-  "run to run": "one night to the next",
+  "run to run": "one run to the next",
   "hours not tested": "hours not tested",
   drift: "slow drift",
 };
@@ -51,7 +51,7 @@ export const sourceSubjects: Readonly<Record<UncertaintySource, string>> = {
   thermometer: "The thermometer",
   resolution: "The coarse steps of the display",
   "mean of the hold": "The scatter of the readings",
-  "run to run": "The difference between one night and the next",
+  "run to run": "The difference between one run and the next",
   "hours not tested": "What happens in the hours not tested",
   drift: "The slow drift",
 };
@@ -61,7 +61,7 @@ export const sourceExplanations: Readonly<Record<UncertaintySource, string>> = {
   thermometer: "How far the thermometer may be off after its correction.",
   resolution: "The readings come in steps; the truth lies somewhere within a step.",
   "mean of the hold": "Readings near in time tell much the same, so they count for fewer.",
-  "run to run": "The same set-up settles a little differently on another night.",
+  "run to run": "The same set-up settles a little differently each time.",
   "hours not tested": "The culture needs more hours than were tested, by day as well as by night.",
   drift: "The slow change during the hold, carried on to the end of the culture’s hours.",
 };

@@ -3,10 +3,19 @@
  * no more. How far to turn a dial is not known from one test.
  */
 import type { Reason, UncertaintySource, Verdict } from "../../culture/verdict-types.ts";
+import type { Writing } from "../writing.ts";
+import { otherSettings } from "./other-settings.ts";
+import type { KnownSetUp } from "./other-settings.ts";
+
+export interface Circumstances {
+  readonly writing: Writing;
+  /** What the kitchen knows of the set-up; null without a kitchen. */
+  readonly setUp: KnownSetUp | null;
+}
 
 const settles: Readonly<Record<UncertaintySource, string>> = {
   thermometer:
-    "Check the thermometer in melting ice and in boiling water, then give its correction: the same readings may then settle it.",
+    "Check the thermometer in melting ice and in boiling water, then give what it showed: the same readings may then settle it.",
   resolution: "Test again with a logger that shows tenths of a degree.",
   "mean of the hold": "Test again for longer, with more readings.",
   "run to run":
@@ -31,17 +40,30 @@ export const missSide = (verdict: Verdict): "warm" | "cold" | null => {
   return null;
 };
 
-const missAdvice = (verdict: Verdict): string => {
-  if (has(verdict, "fell-away")) {
+const culturesThat: Readonly<Record<"warm" | "cold", string>> = {
+  warm: "a culture that likes it warmer",
+  cold: "a culture that likes it cooler",
+};
+
+/** How to get to the other side of it; a kitchen knows what the appliance can be set to. */
+const sideAdvice = (side: "warm" | "cold", { setUp, writing }: Circumstances): string => {
+  const lead = side === "warm" ? "It runs too warm for this." : "It stays too cold for this.";
+  const wanted = side === "warm" ? "lower" : "higher";
+  if (setUp === null) {
+    return `${lead} If it has a ${wanted} setting, test that with water; or choose ${culturesThat[side]}.`;
+  }
+  const others = otherSettings(setUp, wanted, writing);
+  if (others !== null) return `${lead} ${others}; or choose ${culturesThat[side]}.`;
+  const none = setUp.control.kind === "steps" ? wanted : "other";
+  return `${lead} It has no ${none} setting: test another container with water, or another appliance; or choose ${culturesThat[side]}.`;
+};
+
+const missAdvice = (verdict: Verdict, circumstances: Circumstances): string => {
+  const side = missSide(verdict);
+  if (has(verdict, "fell-away") && !has(verdict, "mean-outside")) {
     return "Find out whether the appliance switches itself off, and whether it can be set to run on. Test that with water first.";
   }
-  const side = missSide(verdict);
-  if (side === "warm") {
-    return "It runs too warm for this. If it has a lower setting, test that with water; or choose a culture that likes it warmer.";
-  }
-  if (side === "cold") {
-    return "It stays too cold for this. If it has a higher setting, test that with water; or choose a culture that likes it cooler.";
-  }
+  if (side !== null) return sideAdvice(side, circumstances);
   return "Do not rely on it for this culture as it is. Change one thing (setting, container, place) and test that with water.";
 };
 
@@ -52,7 +74,30 @@ export const doubtToSettle = (verdict: Verdict): UncertaintySource | null => {
   return null;
 };
 
-const unprovenAdvice = (verdict: Verdict): string => {
+/** Checked already, tested twice already: then the usual advice would be stale. */
+const settling = (
+  source: UncertaintySource,
+  { uncertainty }: Verdict,
+  { setUp }: Circumstances,
+): string => {
+  const from = uncertainty.find((part) => part.source === source)?.from;
+  if (source === "thermometer" && from === "measured") {
+    return "Check the thermometer again, with several readings each in melting ice, in boiling water, or beside a better one: the same readings may then settle it.";
+  }
+  if (source === "run to run" && setUp !== null && setUp.tests > 1) {
+    return "Test it once more: each further test that agrees takes away some of this doubt.";
+  }
+  return settles[source];
+};
+
+/** No single doubt decides it, and its edge is within the doubt: then moving it is the other way. */
+const moveAway = ({ reasons }: Verdict): string =>
+  reasons.some(({ code }) => code === "would-settle") ||
+  !reasons.some((reason) => reason.code === "near-edge" && reason.margin < reason.uncertainty)
+    ? ""
+    : " Or bring it nearer the middle of the window, by another setting or container, and test that.";
+
+const unprovenAdvice = (verdict: Verdict, circumstances: Circumstances): string => {
   if (has(verdict, "no-hold")) {
     return "Look at the curve: was the appliance on, and was the probe in the water? Then test again overnight.";
   }
@@ -63,11 +108,15 @@ const unprovenAdvice = (verdict: Verdict): string => {
     return "If you ended this test yourself, test again and leave it on for the culture’s whole time. If not, find out whether the appliance can be set to run on.";
   }
   const source = doubtToSettle(verdict);
-  return source === null ? "Repeat the test, for longer if you can." : settles[source];
+  const next =
+    source === null
+      ? "Repeat the test, for longer if you can."
+      : settling(source, verdict, circumstances);
+  return next + moveAway(verdict);
 };
 
-export const nextStep = (verdict: Verdict): string => {
-  if (verdict.verdict === "misses") return missAdvice(verdict);
-  if (verdict.verdict === "unproven") return unprovenAdvice(verdict);
+export const nextStep = (verdict: Verdict, circumstances: Circumstances): string => {
+  if (verdict.verdict === "misses") return missAdvice(verdict, circumstances);
+  if (verdict.verdict === "unproven") return unprovenAdvice(verdict, circumstances);
   return "Use it just as it was tested: same setting, container, amount and place. Test again when the season changes or when batches begin to separate.";
 };

@@ -1,4 +1,5 @@
 /** One plain sentence for each reason behind a verdict. */
+import type { Analysis, ProbeAnalysis } from "../../analysis-types.ts";
 import type { Reason } from "../../culture/verdict-types.ts";
 import type { ProbeRole } from "../../readings/series.ts";
 import { percent, percentInWords } from "../number-format.ts";
@@ -12,12 +13,12 @@ import {
 } from "../temperature-text.ts";
 import { duration } from "../time-text.ts";
 import type { Writing } from "../writing.ts";
+import type { Circumstances } from "./next-steps.ts";
 import { provenanceNames, sourceNames, sourceSubjects } from "./names.ts";
 import { probabilityText } from "./probability.ts";
 
 /** What the sentences need to know besides the reason itself. */
-export interface ReasonContext {
-  readonly writing: Writing;
+export interface ReasonContext extends Circumstances {
   readonly role: ProbeRole;
   /** Half-width of the thermometer's specification, degC, where there is one. */
   readonly thermometerAccuracy: number | null;
@@ -36,12 +37,15 @@ const subjects: Readonly<Record<ProbeRole, string>> = {
   room: "The room",
 };
 
+const bandInside = (role: ProbeRole): string =>
+  `${subjects[role]}’s holding band lies inside the window`;
+
 const edgeName = (side: "above" | "below"): string => (side === "above" ? "upper" : "lower");
 const hoursText = (hours: number, { space }: Writing): string => duration(hours * 60, space);
 
 const sentences: Sentences = {
   "all-inside": ({ marginLow, marginHigh }, { writing, role }) =>
-    `${subjects[role]} stayed inside the window, ${difference(writing, marginLow)} clear of its lower edge ` +
+    `${bandInside(role)}, ${difference(writing, marginLow)} clear of its lower edge ` +
     `and ${difference(writing, marginHigh)} clear of its upper.`,
   "above-window": ({ high, share }, { writing, role }) =>
     `${subjects[role]} sat above ${askedTemperature(writing, high)} for ${percentInWords(share, writing.space)} of the hold.`,
@@ -65,11 +69,8 @@ const sentences: Sentences = {
   "near-edge": ({ edge, side, margin, uncertainty: doubt }, { writing }) => {
     const place = `the window’s ${edgeName(side)} edge, ${askedTemperature(writing, edge)}`;
     const gap = difference(writing, Math.abs(margin));
-    const where =
-      margin < 0
-        ? `The hold reaches ${gap} beyond ${place}`
-        : `Between the hold and ${place}, lie ${gap}`;
-    return `${where}; the doubt is ${uncertainty(writing, doubt)}.`;
+    const where = margin < 0 ? `reaches ${gap} beyond` : `comes within ${gap} of`;
+    return `The holding band ${where} ${place}; the doubt is ${uncertainty(writing, doubt)}.`;
   },
   "dominant-doubt": ({ source, standardUncertainty, share, from }, context) =>
     `${doubtSubject(source, standardUncertainty, context)} is ${share >= 0.5 ? "most" : "the largest part"} ` +
@@ -107,3 +108,29 @@ export const reasonText = (reason: Reason, context: ReasonContext): string => {
   const sentence = sentences[reason.code] as (reason: Reason, context: ReasonContext) => string;
   return sentence(reason, context);
 };
+
+/** All of a verdict's: where the margin at an edge is told anyway, the first need not give it as well. */
+export const reasonTexts = (
+  reasons: readonly Reason[],
+  context: ReasonContext,
+): readonly string[] => {
+  const told = reasons.some(({ code }) => code === "near-edge");
+  return reasons.map((reason) =>
+    told && reason.code === "all-inside"
+      ? `${bandInside(context.role)}.`
+      : reasonText(reason, context),
+  );
+};
+
+/** Of one probe, read without a kitchen. */
+export const probeContext = (
+  { series, thermometer }: ProbeAnalysis,
+  { confidence }: Pick<Analysis, "confidence">,
+  writing: Writing,
+): ReasonContext => ({
+  writing,
+  role: series.role,
+  thermometerAccuracy: thermometer.accuracy,
+  confidence,
+  setUp: null,
+});

@@ -5,7 +5,12 @@ import type { BoilingPoint } from "../../thermometer/boiling-point.ts";
 import type { CorrectionSource } from "../../thermometer/correction-model.ts";
 import type { WindowFitness } from "../../thermometer/window-fitness.ts";
 import { fixed, percent } from "../number-format.ts";
-import { askedRange, temperatureWithUncertainty, tolerance } from "../temperature-text.ts";
+import {
+  askedRange,
+  expandedUncertainty,
+  temperatureWithUncertainty,
+  tolerance,
+} from "../temperature-text.ts";
 import type { Writing } from "../writing.ts";
 import { checkText } from "./check-questions.ts";
 
@@ -109,5 +114,5 @@ export const fitnessText = ({ name, low, high, fitness }: Judged, writing: Writi
   const share = Number.isFinite(fitness.shareTaken)
     ? `takes up ${percent(fitness.shareTaken, writing.space)} of the window`
     : "cannot fit a window without width";
-  return `${askedRange(writing, low, high)}${whose}: ${fitnessWords[fitness.word]}, because its doubt of ${tolerance(writing, fitness.expanded)} ${share}`;
+  return `${askedRange(writing, low, high)}${whose}: ${fitnessWords[fitness.word]}, because its doubt of ${expandedUncertainty(writing, fitness.expanded)} ${share}`;
 };

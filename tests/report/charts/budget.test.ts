@@ -1,24 +1,25 @@
 import { expect, it } from "vitest";
 import { budgetImage, bySize } from "../../../src/report/charts/budget.ts";
+import { plainWriting } from "../../../src/report/writing.ts";
 import { caption, wordsIn } from "../drawing.ts";
 import { holdsNight } from "../sample-analysis.ts";
 
 const components = holdsNight().probes[0]!.uncertainty;
 
 it("draws one bar for each source of doubt, largest first, each with its word", () => {
-  const words = wordsIn(budgetImage(components, "degC", caption));
+  const words = wordsIn(budgetImage(components, plainWriting("degC"), caption));
   expect(words.filter((word) => !/\d/.test(word))).toEqual([
-    "one night to the next",
+    "one run to the next",
     "hours not tested",
     "thermometer",
     "scatter of the hold",
     "steps of the display",
   ]);
-  expect(words).toContain("0.30 °C, assumed");
+  expect(words).toContain("0.30 °C (0.5 °F), assumed");
 });
 
 it("makes bars as long as the doubts are large", () => {
-  const svg = budgetImage(components, "degC", caption);
+  const svg = budgetImage(components, plainWriting("degC"), caption);
   const lengths = [...svg.matchAll(/<rect[^>]* width="([\d.]+)%"/g)].map(([, length]) =>
     Number(length),
   );
@@ -32,7 +33,7 @@ it("makes bars as long as the doubts are large", () => {
 });
 
 it("parts measured, stated and assumed without colour", () => {
-  const bars = budgetImage(components, "degC", caption).match(/<rect[^>]*>/g)!;
+  const bars = budgetImage(components, plainWriting("degC"), caption).match(/<rect[^>]*>/g)!;
   expect(bars.map((bar) => /stroke-dasharray/.test(bar))).toEqual([
     true,
     false,
@@ -43,6 +44,8 @@ it("parts measured, stated and assumed without colour", () => {
   expect(bars[1]).toContain('fill-opacity="0.35"');
 });
 
-it("shows the person's unit, differences without the offset", () => {
-  expect(wordsIn(budgetImage(components, "degF", caption))).toContain("0.54 °F, assumed");
+it("shows both units, the person's first, differences without the offset", () => {
+  expect(wordsIn(budgetImage(components, plainWriting("degF"), caption))).toContain(
+    "0.5 °F (0.30 °C), assumed",
+  );
 });

@@ -8,7 +8,7 @@ const writing = markupWriting("degC");
 
 it("lists each source with size, origin and meaning, largest first", () => {
   const text = visibleText(doubtSection(holdsNight(), writing)!.html);
-  const order = ["one night to the next 0.30", "hours not tested 0.22", "thermometer 0.19"];
+  const order = ["one run to the next 0.30", "hours not tested 0.22", "thermometer 0.19"];
   const places = order.map((words) => text.indexOf(words));
   expect(places).not.toContain(-1);
   expect(places).toEqual(places.toSorted((a, b) => a - b));

@@ -21,6 +21,6 @@ it("gives the options in force, each requirement once", () => {
     "correction −0.3 °C (−0.5 °F), standard uncertainty 0.19 °C (0.34 °F), measured",
   );
   expect(visibleText(provenanceSection(unprovenNight(), writing).html)).toContain(
-    "no correction, specification ±1 °C (±1.8 °F), standard uncertainty 0.58 °C (1.0 °F), assumed",
+    "no correction, specification ±1 °C (±1.8 °F), standard uncertainty 0.6 °C (1.0 °F), assumed",
   );
 });

@@ -20,6 +20,13 @@ describe("how it misses", () => {
     );
   });
 
+  it("names the level before the end of the heat: running on would not help", () => {
+    const ended: Reason = { code: "fell-away", afterHours: 8, needed: 24 };
+    expect(misses({ code: "mean-outside", mean: 36, side: "below", by: 2 }, ended)).toMatch(
+      /too cold/,
+    );
+  });
+
   it.each<[Reason, string]>([
     [{ code: "never-reached", low: 38, peak: 33 }, "never warm enough"],
     [{ code: "fell-away", afterHours: 8, needed: 24 }, "heat ends too soon"],

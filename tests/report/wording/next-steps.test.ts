@@ -1,10 +1,24 @@
 import { describe, expect, it } from "vitest";
 import type { Reason, VerdictWord } from "../../../src/culture/verdict-types.ts";
+import { celsiusDifference } from "../../../src/quantity.ts";
 import { nextStep } from "../../../src/report/wording/next-steps.ts";
+import type { KnownSetUp } from "../../../src/report/wording/other-settings.ts";
+import { plainWriting } from "../../../src/report/writing.ts";
 import { requirement, verdict } from "../sample-analysis.ts";
 
+const writing = plainWriting("degC");
+const answered = (word: VerdictWord, reasons: readonly Reason[]) =>
+  verdict(word, 0.5, requirement("window", 38, 43, null, 24), [...reasons]);
+
 const step = (word: VerdictWord, ...reasons: Reason[]): string =>
-  nextStep(verdict(word, 0.5, requirement("window", 38, 43, null, 24), reasons));
+  nextStep(answered(word, reasons), { writing, setUp: null });
+
+/** The same in a kitchen, which knows the appliance. */
+const stepOf = (setUp: KnownSetUp, word: VerdictWord, ...reasons: Reason[]): string =>
+  nextStep(answered(word, reasons), { writing, setUp });
+
+const fixed: KnownSetUp = { control: { kind: "fixed" }, setting: { kind: "fixed" }, tests: 1 };
+const tooWarm: Reason = { code: "above-window", high: 43, share: 1 };
 
 describe("nextStep", () => {
   it("keeps what works as it is", () => {
@@ -29,6 +43,10 @@ describe("nextStep", () => {
     expect(settle("thermometer")).toMatch(/melting ice/);
     expect(settle("hours not tested")).toMatch(/day and night/);
     expect(settle("run to run")).toMatch(/another night/);
+    // Where a hold that ended by itself also sat beside the window, running on would not help.
+    const cold: Reason = { code: "mean-outside", mean: 36, side: "below", by: 2 };
+    const ended: Reason = { code: "fell-away", afterHours: 8, needed: 24 };
+    expect(step("misses", cold, ended)).toMatch(/too cold/);
     expect(step("unproven", { code: "no-hold" })).toMatch(/was the probe in the water/);
     expect(step("unproven", { code: "too-little-hold", hours: 1, readings: 4 })).toMatch(
       /overnight/,
@@ -37,6 +55,57 @@ describe("nextStep", () => {
       /If you ended this test yourself/,
     );
     expect(step("unproven")).toMatch(/Repeat the test/);
+  });
+
+  it("speaks of settings only where the appliance has others", () => {
+    expect(stepOf(fixed, "misses", tooWarm)).toMatch(
+      /no other setting: test another container with water, or another appliance/,
+    );
+    const steps: KnownSetUp = {
+      control: { kind: "steps", low: 30, high: 60, step: 1 },
+      setting: { kind: "step", celsius: 45 },
+      tests: 1,
+    };
+    expect(stepOf(steps, "misses", tooWarm)).toMatch(/down to 30 °C \(86 °F\)/);
+    const lowest = { ...steps, setting: { kind: "step", celsius: 30 } } as const;
+    expect(stepOf(lowest, "misses", tooWarm)).toMatch(/has no lower setting/);
+  });
+
+  it("does not ask for what was done already", () => {
+    const spread: Reason = {
+      code: "would-settle",
+      source: "run to run",
+      verdict: "holds",
+      probability: 0.97,
+    };
+    expect(stepOf({ ...fixed, tests: 1 }, "unproven", spread)).toMatch(/two nights/);
+    expect(stepOf({ ...fixed, tests: 2 }, "unproven", spread)).toMatch(/once more: each further/);
+    const checked = {
+      ...answered("unproven", [{ ...spread, source: "thermometer" }]),
+      uncertainty: [
+        { source: "thermometer", standardUncertainty: celsiusDifference(0.4), from: "measured" },
+      ],
+    } as const;
+    expect(nextStep(checked, { writing, setUp: null })).toMatch(/Check the thermometer again/);
+  });
+
+  it("offers another way where no single doubt decides", () => {
+    const edge: Reason = {
+      code: "near-edge",
+      edge: 43,
+      side: "above",
+      margin: 0.1,
+      uncertainty: 0.4,
+    };
+    expect(step("unproven", edge)).toMatch(/nearer the middle of the window/);
+    expect(step("unproven", { ...edge, margin: 0.5 })).not.toMatch(/nearer the middle/);
+    const settled: Reason = {
+      code: "would-settle",
+      source: "drift",
+      verdict: "holds",
+      probability: 0.97,
+    };
+    expect(step("unproven", edge, settled)).not.toMatch(/nearer the middle/);
   });
 
   it("promises nothing and names no number of degrees", () => {

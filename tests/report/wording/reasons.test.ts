@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Reason } from "../../../src/culture/verdict-types.ts";
-import { reasonText } from "../../../src/report/wording/reasons.ts";
+import { reasonText, reasonTexts } from "../../../src/report/wording/reasons.ts";
 import type { ReasonContext } from "../../../src/report/wording/reasons.ts";
 import { plainWriting } from "../../../src/report/writing.ts";
 
@@ -9,6 +9,7 @@ const context: ReasonContext = {
   role: "food",
   thermometerAccuracy: 1,
   confidence: 0.95,
+  setUp: null,
 };
 
 /** One of each code: the compiler refuses this table when a code is missing. */
@@ -45,7 +46,7 @@ const reasons: { readonly [Code in Reason["code"]]: Extract<Reason, { code: Code
 
 const expected: { readonly [Code in Reason["code"]]: string } = {
   "all-inside":
-    "The food stayed inside the window, 2.3 °C (4.1 °F) clear of its lower edge and 1.7 °C (3.1 °F) clear of its upper.",
+    "The food’s holding band lies inside the window, 2.3 °C (4.1 °F) clear of its lower edge and 1.7 °C (3.1 °F) clear of its upper.",
   "above-window": "The food sat above 39.5 °C (103.1 °F) for 41 % of the hold.",
   "below-window": "The food sat below 36 °C (96.8 °F) for less than 1 % of the hold.",
   "mean-outside":
@@ -59,7 +60,7 @@ const expected: { readonly [Code in Reason["code"]]: string } = {
   "near-ceiling":
     "This culture must never pass 45 °C (113 °F); the hold’s highest reading was 44.6 °C (112.3 °F). Chance that the limit is passed: 12 %.",
   "near-edge":
-    "Between the hold and the window’s upper edge, 43 °C (109.4 °F), lie 0.2 °C (0.4 °F); the doubt is 0.60 °C (1.1 °F).",
+    "The holding band comes within 0.2 °C (0.4 °F) of the window’s upper edge, 43 °C (109.4 °F); the doubt is 0.6 °C (1.1 °F).",
   "dominant-doubt": "The thermometer’s ±1 °C (±1.8 °F) is most of the doubt (68 %; as you said).",
   "tested-too-short": "The test shows 7 h 36 min of hold, and the culture needs 36 h.",
   "too-little-hold":
@@ -88,7 +89,7 @@ describe("reasonText", () => {
 
   it("names the size of a doubt that has no specification", () => {
     expect(reasonText(reasons["dominant-doubt"], { ...context, thermometerAccuracy: null })).toBe(
-      "The thermometer, 0.58 °C (1.0 °F), is most of the doubt (68 %; as you said).",
+      "The thermometer, 0.6 °C (1.0 °F), is most of the doubt (68 %; as you said).",
     );
     const smaller = { ...reasons["dominant-doubt"], source: "run to run", share: 0.4 } as const;
     expect(reasonText(smaller, context)).toContain("is the largest part of the doubt (40 %");
@@ -98,5 +99,16 @@ describe("reasonText", () => {
     expect(reasonText({ ...reasons["near-edge"], margin: -0.2 }, context)).toContain(
       "reaches 0.2 °C (0.4 °F) beyond the window’s upper edge",
     );
+  });
+});
+
+describe("reasonTexts", () => {
+  it("tells the margin at an edge once", () => {
+    const both = [reasons["all-inside"], reasons["near-edge"]];
+    expect(reasonTexts(both, context)).toEqual([
+      "The food’s holding band lies inside the window.",
+      expected["near-edge"],
+    ]);
+    expect(reasonTexts([reasons["all-inside"]], context)).toEqual([expected["all-inside"]]);
   });
 });
