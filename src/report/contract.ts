@@ -145,6 +145,9 @@ export const toContract = (analysis: Analysis) =>
 
 export type Contract = ReturnType<typeof toContract>;
 
+/** JSON knows no infinity: a figure without an end is null there, and its field says so in its type. */
+export const finite = (value: number): number | null => (Number.isFinite(value) ? value : null);
+
 /** Every number in a plain structure at six decimals; what is not finite has no JSON and becomes null. */
 export const rounded = <Plain>(plain: Plain): Plain => {
   if (typeof plain === "number") return roundedNumber(plain) as Plain;

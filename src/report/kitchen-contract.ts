@@ -16,6 +16,7 @@ import { problemText } from "../problem.ts";
 import {
   contractVersion,
   fileEntry,
+  finite,
   noticeEntry,
   probeEntry,
   rounded,
@@ -30,6 +31,7 @@ export const thermometerEntry = ({
   thermometer,
   model,
   corrections,
+  doubts,
   questions,
   checked,
 }: ThermometerAnalysis) => ({
@@ -41,8 +43,13 @@ export const thermometerEntry = ({
   checked: checked === null ? null : { ...checked },
   from: model.from,
   line: { centre: model.centre, correction: model.correction, slope: model.slope },
-  doubts: model.components.map(({ source, from }) => ({ source, from })),
-  corrections: corrections.map((one) => ({ ...one })),
+  doubts: doubts.parts.map((part) => ({ ...part })),
+  doubtsAt: doubts.reading,
+  corrections: corrections.map((one) => ({
+    ...one,
+    // null: as many as one likes, for the doubt's size is taken as known (JCGM 100:2008, G.4.3).
+    degreesOfFreedom: finite(one.degreesOfFreedom),
+  })),
   questions: questions.map((question) => ({
     ...question,
     text: checkQuestionText(question, writing),

@@ -45,6 +45,10 @@ const differenceDecimals = (value: number): number => (Math.abs(value) < 0.0995 
 export const difference = (writing: Writing, value: number): string =>
   both(writing, (unit) => fixed(shownDifference(value, unit), differenceDecimals(value)));
 
+/** A difference named, without needless zeros: "100 °C (180 °F)". */
+export const askedDifference = (writing: Writing, value: number): string =>
+  both(writing, (unit) => short(shownDifference(value, unit), 1));
+
 /** An accuracy as it was stated: "±1 °C (±1.8 °F)". */
 export const tolerance = (writing: Writing, value: number): string =>
   both(writing, (unit) => plusMinus(writing) + short(shownDifference(value, unit), 2));

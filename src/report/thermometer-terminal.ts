@@ -3,15 +3,16 @@ import type { ThermometerAnalysis } from "../kitchen-analysis-types.ts";
 import type { TemperatureUnit } from "../quantity.ts";
 import type { BoilingPoint } from "../thermometer/boiling-point.ts";
 import type { WindowFitness } from "../thermometer/window-fitness.ts";
-import { rounded } from "./contract.ts";
+import { finite, rounded } from "./contract.ts";
 import { thermometerEntry } from "./kitchen-contract.ts";
 import { labelled, safe } from "./terminal-page.ts";
 import type { TerminalOptions } from "./terminal-page.ts";
-import { askedTemperature, correctionWithUncertainty } from "./temperature-text.ts";
+import { askedTemperature } from "./temperature-text.ts";
 import { checkQuestionText } from "./wording/check-questions.ts";
 import {
   boilingText,
-  correctionSourceNames,
+  correctionRows,
+  doubtRows,
   fitnessText,
   knownText,
 } from "./wording/thermometers.ts";
@@ -45,13 +46,13 @@ const plainSpaces = (text: string): string => text.replaceAll("\u00a0", " ");
 
 /** Readings and corrections in two columns, or one below the other where that is too wide. */
 const correctionLines = (
-  { corrections }: ThermometerAnalysis,
+  analysis: ThermometerAnalysis,
   writing: Writing,
   options: TerminalOptions,
 ): string[] => {
-  const rows = corrections.map(({ reading, correction, expanded }) => ({
-    label: safe(`at ${askedTemperature(writing, reading)}`, options),
-    text: safe(correctionWithUncertainty(writing, correction, expanded), options),
+  const rows = correctionRows(analysis, writing).map(({ at, text }) => ({
+    label: safe(at === null ? "at any reading" : `at ${at}`, options),
+    text: safe(text, options),
   }));
   const first = longest(rows.map(({ label }) => label));
   const beside = 6 + first + longest(rows.map(({ text }) => text)) <= options.width;
@@ -62,8 +63,13 @@ const correctionLines = (
   );
 };
 
-const doubtText = ({ model }: ThermometerAnalysis): string =>
-  [...new Set(model.components.map(({ source }) => correctionSourceNames[source]))].join("; ");
+const doubtText = (analysis: ThermometerAnalysis, writing: Writing): string =>
+  `at ${askedTemperature(writing, analysis.doubts.reading)}, as standard uncertainties: ${doubtRows(
+    analysis,
+    writing,
+  )
+    .map(({ label, text }) => `${label} ${text}`)
+    .join("; ")}`;
 
 /** The summary as text, lines parted by "\n", ending in one. */
 export const thermometerText = (
@@ -74,13 +80,15 @@ export const thermometerText = (
   const text = (words: string, first = "  "): string[] =>
     wrapText(safe(words, options), options.width, first);
   const line = (label: string, words: string): string[] => labelled(label, words, options);
+  // Several checks are often made in one place.
+  const boilingTexts = new Set(boiling.map(({ point }) => boilingText(point, writing)));
   return [
     ...text(analysis.thermometer.name, ""),
     ...text(knownText(analysis, writing)),
     ...text("Add to what it shows, with expanded uncertainty (95 of 100 such cases):"),
     ...correctionLines(analysis, writing, options),
-    ...boiling.flatMap(({ point }) => line("Boiling", boilingText(point, writing))),
-    ...(analysis.model.components.length === 0 ? [] : line("Doubt", doubtText(analysis))),
+    ...[...boilingTexts].flatMap((words) => line("Boiling", words)),
+    ...(analysis.doubts.parts.length === 0 ? [] : line("Doubt", doubtText(analysis, writing))),
     ...analysis.questions.flatMap((question) =>
       line("Check", checkQuestionText(question, writing)),
     ),
@@ -101,6 +109,12 @@ export const thermometerContract = (
     kind: "thermometer" as const,
     ...thermometerEntry(analysis),
     boiling: boiling.map(({ check, point }) => ({ check, ...point })),
-    windows: windows.map(({ name, low, high, fitness }) => ({ name, low, high, ...fitness })),
+    windows: windows.map(({ name, low, high, fitness }) => ({
+      name,
+      low,
+      high,
+      ...fitness,
+      shareTaken: finite(fitness.shareTaken),
+    })),
     stored,
   });

@@ -35,12 +35,15 @@ const contract = z.object({
       name: text,
       from,
       checked: z.object({ date: text, daysAgo: number, monthsAgo: number }).nullable(),
+      doubts: z.array(z.object({ source: text, standardUncertainty: number, from })).min(1),
+      doubtsAt: z.literal(38),
       corrections: z
         .array(
           z.object({
             reading: number,
             correction: number,
             standardUncertainty: number,
+            degreesOfFreedom: number.nullable(),
             expanded: number,
           }),
         )

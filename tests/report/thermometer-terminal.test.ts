@@ -36,6 +36,12 @@ it("gives the correction at each reading, the person's unit first", () => {
   expect(text.match(/^ {4}at /gm)!.length).toBe(4);
 });
 
+it("says once where water boils, however many checks were made there", () => {
+  const boiling = [findings.boiling[0]!, { ...findings.boiling[0]!, check: 2 }];
+  const text = thermometerText({ ...findings, boiling }, plain);
+  expect(text.match(/^ {2}Boiling /gm)!.length).toBe(1);
+});
+
 it("is short where there is little to say", () => {
   const text = thermometerText(
     {
@@ -48,6 +54,7 @@ it("is short where there is little to say", () => {
     plain,
   );
   expect(text).not.toMatch(/Boiling|Check |Enough|Stored/);
+  expect(text).toContain("at any reading");
   expect(text).toContain("Not checked yet");
 });
 
@@ -70,7 +77,9 @@ it("gives the same as plain data, infinite degrees of freedom as null", () => {
   const [one] = findings.analysis.corrections;
   const endless = { ...one!, degreesOfFreedom: Infinity };
   const analysis = { ...findings.analysis, corrections: [endless] };
-  expect(
-    thermometerContract({ ...findings, analysis }, "0.1.0").corrections[0]!.degreesOfFreedom,
-  ).toBeNull();
+  const [window] = findings.windows;
+  const windows = [{ ...window!, fitness: { ...window!.fitness, shareTaken: Infinity } }];
+  const found = thermometerContract({ ...findings, analysis, windows }, "0.1.0");
+  expect(found.corrections[0]!.degreesOfFreedom).toBeNull();
+  expect(found.windows[0]!.shareTaken).toBeNull();
 });

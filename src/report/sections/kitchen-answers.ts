@@ -1,24 +1,20 @@
 /** Why each set-up holds or misses what it does, and what to do: a card for each culture. */
 import type { SetUpAnalysis } from "../../kitchen-analysis-types.ts";
-import { reasonContext, setUpId, testId, testsBehind } from "../kitchen-page.ts";
+import { reasonContext, setUpId, testsBehind } from "../kitchen-page.ts";
 import type { KitchenPage } from "../kitchen-page.ts";
 import { markup } from "../markup.ts";
 import type { Markup } from "../markup.ts";
-import { calendarDay } from "../time-text.ts";
 import { roleNames } from "../wording/names.ts";
 import { fullSetUpText } from "../wording/set-ups.ts";
 import { answerCard } from "./answer-card.ts";
-import { separated } from "./verdict-clauses.ts";
+import { testLinks } from "./kitchen-links.ts";
 
 /** What the answers rest on: the tests, and in which place was measured. */
 const restsOn = ({ analysis }: KitchenPage, setUp: SetUpAnalysis): Markup => {
-  const tests = testsBehind(analysis, setUp).map((test) => {
-    const day = calendarDay(test.startedAt);
-    return markup`<a href="#${testId(analysis, test)}">${day ?? test.test.id}</a>`;
-  });
+  const tests = testsBehind(analysis, setUp);
   const role = setUp.probe === null ? null : roleNames[setUp.probe.series.role];
   const several = setUp.testIds.length > 1 ? "Tests of " : "Test of ";
-  return markup`<p class="where small">${tests.length === 0 ? null : markup`${several}${separated(tests, ", ")}`}${role === null ? null : `, measured ${role}`}</p>`;
+  return markup`<p class="where small">${tests.length === 0 ? null : markup`${several}${testLinks(analysis, tests)}`}${role === null ? null : `, measured ${role}`}</p>`;
 };
 
 const block = (page: KitchenPage, setUp: SetUpAnalysis): Markup => {

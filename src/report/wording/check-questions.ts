@@ -2,7 +2,7 @@
 import type { CheckQuestion } from "../../thermometer/check-question.ts";
 import type { ThermometerCheck } from "../../thermometer/thermometer.ts";
 import { grouped, short } from "../number-format.ts";
-import { askedTemperature, difference, temperature } from "../temperature-text.ts";
+import { askedDifference, askedTemperature, difference, temperature } from "../temperature-text.ts";
 import { unitSign } from "../writing.ts";
 import type { Writing } from "../writing.ts";
 
@@ -43,7 +43,7 @@ const sentences: Sentences = {
     `The readings of this check lie ${difference(writing, spread)} apart; a thermometer that has settled repeats within a few of its own steps. ` +
     "Most likely the first ones were read too early. Wait until it stands still, then take three readings.",
   "scale-off": ({ perHundred }, writing) =>
-    `Taken together the checks say that its scale is off by ${difference(writing, Math.abs(perHundred))} in 100${writing.space}${unitSign(writing, "degC")}. ` +
+    `Taken together the checks say that its scale is off by ${difference(writing, Math.abs(perHundred))} over the ${askedDifference(writing, 100)} between melting ice and boiling water at sea level. ` +
     "Thermometers are seldom that far out, so one of the checks is more likely wrong. Repeat both, in melting ice and at a rolling boil.",
 };
 

@@ -2,17 +2,22 @@
 import type { ThermometerAnalysis } from "../../kitchen-analysis-types.ts";
 import type { ThermometerCheck } from "../../thermometer/thermometer.ts";
 import type { BoilingPoint } from "../../thermometer/boiling-point.ts";
-import type { CorrectionSource } from "../../thermometer/correction-model.ts";
+import type { Correction, CorrectionSource } from "../../thermometer/correction-model.ts";
 import type { WindowFitness } from "../../thermometer/window-fitness.ts";
 import { fixed, percent } from "../number-format.ts";
+import type { LabelledLine } from "../hold-lines.ts";
 import {
   askedRange,
+  askedTemperature,
+  correctionWithUncertainty,
   expandedUncertainty,
   temperatureWithUncertainty,
   tolerance,
+  uncertainty,
 } from "../temperature-text.ts";
 import type { Writing } from "../writing.ts";
 import { checkText } from "./check-questions.ts";
+import { provenanceNames } from "./names.ts";
 
 /** Checks the correction rests on: all that no question left out. */
 export const usedChecks = ({
@@ -70,12 +75,35 @@ export const knownText = (analysis: ThermometerAnalysis, writing: Writing): stri
     : `${undone}: known only by its specification, ${tolerance(writing, model.accuracy)}.`;
 };
 
-export const correctionSourceNames: Readonly<Record<CorrectionSource, string>> = {
+/** One correction with its expanded uncertainty, and the reading it is for; null where it is the same for all. */
+interface CorrectionRow {
+  readonly at: string | null;
+  readonly text: string;
+}
+
+const sameFor = ([first, ...others]: readonly Correction[]): boolean =>
+  others.every(
+    ({ correction, expanded }) => correction === first?.correction && expanded === first.expanded,
+  );
+
+/** What to add at each reading told, or one line where that is the same everywhere. */
+export const correctionRows = (
+  { corrections }: Pick<ThermometerAnalysis, "corrections">,
+  writing: Writing,
+): readonly CorrectionRow[] => {
+  const rows = corrections.map(({ reading, correction, expanded }) => ({
+    at: askedTemperature(writing, reading),
+    text: correctionWithUncertainty(writing, correction, expanded),
+  }));
+  return sameFor(corrections) ? rows.slice(0, 1).map((row) => ({ ...row, at: null })) : rows;
+};
+
+const correctionSourceNames: Readonly<Record<CorrectionSource, string>> = {
   specification: "its specification",
   statement: "the correction as given",
-  "ice bath": "how near to 0 an ice bath comes",
+  "ice bath": "how near an ice bath comes to the melting point",
   "boiling point": "the air’s pressure, and with it the boiling point",
-  "boiling water": "water in a pot, a little hotter than it boils",
+  "boiling water": "water in a pot, a little hotter than its boiling point",
   "reference thermometer": "the reference thermometer",
   "scatter of readings": "readings of a check that differ",
   "display step": "the steps of its display",
@@ -83,6 +111,18 @@ export const correctionSourceNames: Readonly<Record<CorrectionSource, string>> =
   "unchecked scale": "its scale where no check reaches",
   linearity: "its scale between the checks",
 };
+
+/** Each source of doubt with its standard uncertainty at the reading told. */
+export const doubtRows = (
+  { doubts }: Pick<ThermometerAnalysis, "doubts">,
+  writing: Writing,
+): readonly LabelledLine[] =>
+  doubts.parts
+    .filter(({ standardUncertainty }) => standardUncertainty > 0)
+    .map(({ source, standardUncertainty, from }) => ({
+      label: correctionSourceNames[source],
+      text: `${uncertainty(writing, standardUncertainty)}, ${provenanceNames[from]}`,
+    }));
 
 const pressureSources: Readonly<Record<BoilingPoint["how"], string>> = {
   "station pressure": "as read on the spot",

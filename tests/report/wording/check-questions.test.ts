@@ -72,7 +72,7 @@ describe("checkQuestionText", () => {
 
   it("says what becomes of the check", () => {
     expect(checkQuestionText(questions["scale-off"], writing)).toMatch(
-      /4\.5 °C \(8\.1 °F\) in 100 °C.*left out of the correction\.$/s,
+      /4\.5 °C \(8\.1 °F\) over the 100 °C \(180 °F\) between.*left out of the correction\.$/s,
     );
     expect(checkQuestionText(questions["not-settled"], writing)).toMatch(/used as it stands\.$/);
   });

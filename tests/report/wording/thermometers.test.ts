@@ -3,7 +3,8 @@ import {
   ageText,
   boilingText,
   checkedText,
-  correctionSourceNames,
+  correctionRows,
+  doubtRows,
   fitnessText,
   knownText,
   usedChecks,
@@ -56,6 +57,16 @@ describe("knownText", () => {
   });
 });
 
+describe("correctionRows", () => {
+  it("has one line where the correction is the same everywhere", () => {
+    expect(correctionRows(pen, writing).map(({ at }) => at)).toContain("38 °C (100.4 °F)");
+    expect(correctionRows(pen, writing).length).toBe(4);
+    expect(correctionRows(bathLogger, writing)).toEqual([
+      { at: null, text: "0.0 ± 0.6 °C (0.0 ± 1.1 °F)" },
+    ]);
+  });
+});
+
 describe("age", () => {
   it.each([
     [0, 0, "today"],
@@ -98,8 +109,15 @@ describe("the thermometer command's sentences", () => {
     );
   });
 
-  it("have words for every source of doubt", () => {
-    const names = Object.values(correctionSourceNames);
-    expect(new Set(names).size).toBe(11);
+  it("give each source of doubt its size, leaving out what adds nothing", () => {
+    const none = { source: "linearity", standardUncertainty: 0, from: "assumed" } as const;
+    const doubts = { ...pen.doubts, parts: [...pen.doubts.parts, none] };
+    expect(doubtRows({ doubts }, writing)).toEqual([
+      { label: "its scale where no check reaches", text: "0.15 °C (0.27 °F), assumed" },
+      {
+        label: "how near an ice bath comes to the melting point",
+        text: "0.05 °C (0.09 °F), assumed",
+      },
+    ]);
   });
 });
