@@ -24,7 +24,7 @@ export interface ProblemFacts {
   "unit-undecidable": { file: string; middle: number };
   "units-mixed": { file: string; line: number; found: string };
   "columns-changed": { file: string; line: number; found: string };
-  "probe-unknown": { probe: string; probes: string };
+  "probe-unknown": { option: string; probe: string; probes: string };
   "listed-probe-missing": { file: string; probe: string; probes: string };
   "clock-needed": { file: string };
   "loggers-apart": { first: string; firstSpan: string; second: string; secondSpan: string };
@@ -40,6 +40,7 @@ export interface ProblemFacts {
   "report-unwritable": { file: string; why: string };
   "folder-in-use": { folder: string; found: string };
   "folder-missing": { folder: string };
+  "folder-is-file": { folder: string };
   "kitchen-missing": { folder: string };
   "kitchen-exists": { file: string };
   "kitchen-in-the-way": { folder: string; found: string };
@@ -56,14 +57,14 @@ export interface ProblemFacts {
   "reading-unread": { line: number | null; expected: string; found: string; advice: string };
   "reading-doubtful": { line: number | null; found: string; why: string; advice: string };
   "check-doubtful": { questions: string };
-  "file-known": { file: string; test: string };
+  "file-known": { file: string; test: string; stored: string };
   "not-in-kitchen": { what: string; id: string; suggestion: string; known: string };
   stopped: { what: string };
   "no-test-readable": { count: number; why: string };
   "kitchen-invalid": { file: string; count: number; list: string };
   "kitchen-change-refused": { file: string; list: string };
   "kitchen-change-by-hand": { file: string; place: string };
-  "kitchen-in-use": { what: string; id: string; list: string };
+  "kitchen-in-use": { what: string; id: string; list: string; advice: string };
   "id-taken": { file: string; what: string; id: string };
   "id-unknown": { file: string; what: string; id: string; suggestion: string; known: string };
   "setting-invalid": { appliance: string; expected: string; found: string; suggestion: string };
@@ -126,8 +127,8 @@ const sentences: { [Code in ProblemCode]: (facts: ProblemFacts[Code]) => string 
     `Expected one unit of temperature in each column, found another ("${found}") in ${file}, line ${line}. Export the file again in one unit.`,
   "columns-changed": ({ file, line, found }) =>
     `Expected the columns of the first heading throughout, found a heading with others in ${file}, line ${line}: ${found}. Split the file there and give the parts one by one.`,
-  "probe-unknown": ({ probe, probes }) =>
-    `Expected a probe called "${probe}" for --probe, found ${probes}. Use one of those names.`,
+  "probe-unknown": ({ option, probe, probes }) =>
+    `Expected a probe called "${probe}" for ${option}, found ${probes}. Use one of those names.`,
   "listed-probe-missing": ({ file, probe, probes }) =>
     `Expected a probe called "${probe}" in ${file}, as kitchen.yaml lists it; found ${probes}. Write one of those names under "probes" of that file.`,
   "clock-needed": ({ file }) =>
@@ -150,15 +151,17 @@ const sentences: { [Code in ProblemCode]: (facts: ProblemFacts[Code]) => string 
   "ceiling-below-window": ({ ceiling, high }) =>
     `Expected a ceiling at or above the window's upper edge (${high} degC), found ${ceiling} degC. Raise --ceiling or lower --high.`,
   "culture-unknown": ({ culture, suggestion, known }) =>
-    `There is no culture called "${culture}".${suggestion === "" ? "" : ` Did you mean "${suggestion}"?`} Known: ${known}. Or give your own window with --low, --high and --hours.`,
+    `There is no culture called "${culture}".${suggestion === "" ? "" : ` Did you mean "${suggestion}"?`} Known: ${known}. Or give a window of your own.`,
   "report-unwritable": ({ file, why }) =>
     `The report could not be written to ${file} (${why}). Choose a folder that exists and that you may write to.`,
   "folder-in-use": ({ folder, found }) =>
     `Expected a new or empty folder, found other things in ${folder}: ${found}. Name another folder; nothing was changed.`,
   "folder-missing": ({ folder }) =>
     `Expected a kitchen folder at ${folder}, found nothing there. Check the name, or start one: holdband init ${folder}.`,
+  "folder-is-file": ({ folder }) =>
+    `Expected a kitchen folder at ${folder}, found a file. Name the folder that holds kitchen.yaml.`,
   "kitchen-missing": ({ folder }) =>
-    `Expected kitchen.yaml in ${folder}, found none. Check the folder, or make it a kitchen folder: holdband init ${folder}.`,
+    `Expected kitchen.yaml in ${folder}, found none. Go to your kitchen's folder or name it with --kitchen; to start a kitchen here: holdband init ${folder}.`,
   "kitchen-exists": ({ file }) =>
     `Expected a folder without a kitchen, found ${file}. It is left as it was; use it, or name another folder.`,
   "kitchen-in-the-way": ({ folder, found }) =>
@@ -189,8 +192,8 @@ const sentences: { [Code in ProblemCode]: (facts: ProblemFacts[Code]) => string 
     `${line === null ? "" : `Line ${line}: `}${found} is ${why}.${advice === "" ? "" : ` ${advice}`}${line === null ? "" : ' If it is right, put "!" at the end of the line.'}`,
   "check-doubtful": ({ questions }) =>
     `${questions} Nothing was stored. Look again; if the readings stand, say --confirm.`,
-  "file-known": ({ file, test }) =>
-    `Expected readings the kitchen does not have yet, found in ${file} the same as in its water test "${test}". Nothing was changed.`,
+  "file-known": ({ file, test, stored }) =>
+    `Expected readings the kitchen does not have yet, found in ${file} the same as in its water test "${test}". Nothing was changed. If the kitchen's copy is lost or altered, put this file in its place: ${stored}.`,
   "not-in-kitchen": ({ what, id, suggestion, known }) =>
     `There is no ${what} called "${id}" in this kitchen.${suggestion === "" ? "" : ` Did you mean "${suggestion}"?`} ${known === "" ? `There is none yet; "holdband ${what} --help" shows how to enter one.` : `Known: ${known}.`}`,
   "no-test-readable": ({ count, why }) =>
@@ -202,10 +205,10 @@ const sentences: { [Code in ProblemCode]: (facts: ProblemFacts[Code]) => string 
     `The change would leave ${file} with mistakes, so it was not made:\n${list}`,
   "kitchen-change-by-hand": ({ file, place }) =>
     `Expected ${place} in ${file} to be written in lines of "key: value", found a form that cannot be changed safely from here. Nothing was changed; make the change in an editor.`,
-  "kitchen-in-use": ({ what, id, list }) =>
-    `Expected nothing that needs ${what} "${id}", found what is listed here. Change that first, or rename it everywhere; nothing was changed:\n${list}`,
+  "kitchen-in-use": ({ what, id, list, advice }) =>
+    `Expected nothing that needs ${what} "${id}", found what is listed here. ${advice}; nothing was changed:\n${list}`,
   "id-taken": ({ file, what, id }) =>
-    `Expected a new name for ${what}, found "${id}" already in ${file}. Choose another name, or say that the one there is to be changed.`,
+    `Expected a new name for ${what}, found "${id}" already in ${file}. Choose another name.`,
   "id-unknown": ({ file, what, id, suggestion, known }) =>
     `Expected ${what} of ${file}, found "${id}".${suggestion === "" ? "" : ` Did you mean "${suggestion}"?`} ${known === "" ? "There is none yet." : `There are: ${known}.`}`,
   "setting-invalid": ({ appliance, expected, found, suggestion }) =>
@@ -213,7 +216,7 @@ const sentences: { [Code in ProblemCode]: (facts: ProblemFacts[Code]) => string 
   usage: ({ expected, found, suggestion, command }) =>
     `Expected ${expected}, found ${found}.${suggestion === "" ? "" : ` Did you mean ${suggestion}?`} "${command} --help" shows an example.`,
   internal: ({ what }) =>
-    `Something went wrong inside holdband that should not (${what}). Nothing was written. Please report it, with the command you gave.`,
+    `Something went wrong inside holdband that should not (${what}). What was kept before is unharmed. Please report it, with the command you gave.`,
 };
 
 /** The sentence for one problem. */

@@ -1,4 +1,5 @@
 import type { AnalysedFile, AnalysisRequest, FileRequest, HashedSource } from "./analysis-types.ts";
+import { warmestWindow } from "./culture/culture.ts";
 import type { Requirement } from "./culture/verdict-types.ts";
 import { done, failed, type Outcome, type Problem } from "./problem.ts";
 import { alignFiles } from "./readings/align-files.ts";
@@ -27,9 +28,6 @@ export const readFiles = async (
   return stray === null ? onOneClock(request, files) : { ok: false, problem: stray };
 };
 
-/** No culture is held this warm; a window up there was typed in degF without its letter. */
-const warmestWindow = 65;
-
 const wrongUnit = (requirements: readonly Requirement[], file: ReadingsFile): Problem | null => {
   const warmest = highest(file.probes.map((probe) => highest(probe.celsius)));
   const wrong = requirements.find(({ low }) => low >= warmestWindow && warmest < low);
@@ -46,7 +44,8 @@ const strayRole = (
   const probes = files.flatMap((file) => file.readings.probes);
   for (const said of reading.roles?.keys() ?? []) {
     if (probes.some((probe) => meansProbe(said, probe))) continue;
-    return failed("probe-unknown", { probe: said, probes: quoted(probes) }).problem;
+    return failed("probe-unknown", { option: "--probe", probe: said, probes: quoted(probes) })
+      .problem;
   }
   return null;
 };

@@ -60,20 +60,22 @@ export const spread = (what: string) =>
     ),
   );
 
+const ofRoom = (celsius: number): boolean => within(-40, 60)(celsius) !== null;
+
 const rising = (range: TypedRange | null): TypedRange | null =>
   range !== null && range.low.celsius <= range.high.celsius ? range : null;
 
-export const range = (example: string) =>
-  once(
-    read(
-      `two temperatures, the lower first, such as ${example}`,
-      (text): Written<TypedRange> | null => {
-        const found = rising(parseRange(text));
-        const isOne = found && plausible(found.low) && plausible(found.high);
-        return isOne ? { ...found, written: text.trim() } : null;
-      },
-    ),
-  );
+/** Room temperatures. */
+export const room = once(
+  read(
+    "two temperatures of a room (at most 60 degC), the lower first, such as 17..25 or 63F..77F",
+    (text): Written<TypedRange> | null => {
+      const found = rising(parseRange(text));
+      const isOne = found && ofRoom(found.low.celsius) && ofRoom(found.high.celsius);
+      return isOne ? { ...found, written: text.trim() } : null;
+    },
+  ),
+);
 
 export const oneOf = <Value extends string>(
   expected: string,

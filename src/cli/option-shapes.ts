@@ -2,11 +2,11 @@
 import * as z from "zod";
 import { parseDuration, parseFraction, parseTemperatureDifference } from "../quantity-text.ts";
 import { fileShapes } from "./file-option-shapes.ts";
-import { flag, once, range, read, spread, temperature, within } from "./option-readers.ts";
+import { flag, once, read, room, spread, temperature, within } from "./option-readers.ts";
 
 /** How long a culture stays in, hours. */
 export const holdHours = once(
-  read("a time of up to 240 hours, such as 36 or 36h", (text) => {
+  read("a time above 0 and up to 240 hours, such as 36 or 36h", (text) => {
     const seconds = within(60, 240 * 3600)(parseDuration(text, "h"));
     return seconds === null ? null : seconds / 3600;
   }),
@@ -40,7 +40,7 @@ export const checkShape = z.object({
     ),
   ),
   correctionUncertainty: spread("a standard uncertainty"),
-  room: range("17..25 or 63F..77F"),
+  room,
   runToRun: spread("a standard deviation"),
   report: reportFile,
   json: flag,

@@ -33,6 +33,9 @@ export interface CultureSources {
   readonly hours: FigureSource;
 }
 
+/** No culture is held this warm, degC; a window up there was typed in degF without its letter. */
+export const warmestWindow = 65;
+
 /** A culture and what it asks: a starter with its window, target, ceiling and hold hours. */
 export interface Culture {
   /** What one types after --culture. */

@@ -24,7 +24,7 @@ const whyNot = async (folder: string, error: unknown): Promise<Outcome<never>> =
   const found = await stat(folder).catch(() => null);
   if (found === null) return failed("folder-missing", { folder });
   if (found.isDirectory()) return failed("kitchen-missing", { folder });
-  return failed("kitchen-unreadable", { file, why: `${folder} is not a folder` });
+  return failed("folder-is-file", { folder });
 };
 
 const readBytes = async (file: string): Promise<Outcome<Buffer>> => {
@@ -51,7 +51,7 @@ const textOf = (bytes: Buffer): string | null => {
 
 /**
  * Reads kitchen.yaml of `folder`; the text is without a byte order mark. Fails
- * with "folder-missing", "kitchen-missing", "kitchen-unreadable",
+ * with "folder-missing", "folder-is-file", "kitchen-missing", "kitchen-unreadable",
  * "kitchen-too-large" (over 5 MB) or "kitchen-not-utf8".
  */
 export const readKitchenBytes = async (folder: string): Promise<Outcome<KitchenBytes>> => {

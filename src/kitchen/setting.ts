@@ -1,6 +1,6 @@
 /** Settings of an appliance: as written, as data, and back. */
 import { nearestName } from "../nearest-name.ts";
-import { celsiusToFahrenheit } from "../quantity.ts";
+import { celsiusDifferenceToFahrenheit, celsiusToFahrenheit } from "../quantity.ts";
 import type { TemperatureUnit } from "../quantity.ts";
 import { parseTemperature } from "../quantity-text.ts";
 import { done, failed } from "../problem.ts";
@@ -26,19 +26,42 @@ type Steps = Extract<Control, { kind: "steps" }>;
 const stepAt = ({ low, high, step }: Steps, index: number): number =>
   Math.min(high, rounded(low + index * step));
 
-const stepOf = (control: Steps, written: string): Setting | NoSetting => {
+const onGrid = (control: Steps, celsius: number): Setting | null => {
   const { low, high, step } = control;
-  const all = `a step of ${degrees(step)} from ${degrees(low)} to ${degrees(high)} degC`;
-  const typed = parseTemperature(written)?.celsius;
-  if (typed === undefined) return { expected: all, suggestion: "" };
-  const last = Math.round((high - low) / step);
-  const place = (typed - low) / step;
+  const place = (celsius - low) / step;
   const nearest = Math.round(place);
-  const onGrid = Math.abs(place - nearest) <= stepTolerance && nearest >= 0 && nearest <= last;
-  if (onGrid) return { kind: "step", celsius: stepAt(control, nearest) };
-  const below = Math.min(Math.max(Math.floor(place), 0), last - 1);
-  const two = [below, below + 1].map((index) => degrees(stepAt(control, index)));
-  return { expected: `${all}, nearest ${two.join(" or ")}`, suggestion: "" };
+  const last = Math.round((high - low) / step);
+  const isStep = Math.abs(place - nearest) <= stepTolerance && nearest >= 0 && nearest <= last;
+  return isStep ? { kind: "step", celsius: stepAt(control, nearest) } : null;
+};
+
+const inUnit = (celsius: number, unit: TemperatureUnit): string =>
+  degrees(unit === "degF" ? celsiusToFahrenheit(celsius) : celsius);
+
+/** The step below and the one above, or the end that is nearer. */
+const nearestSteps = (control: Steps, celsius: number, unit: TemperatureUnit): string => {
+  const { low, high, step } = control;
+  if (celsius <= low) return inUnit(low, unit);
+  if (celsius >= high) return inUnit(high, unit);
+  const below = Math.floor((celsius - low) / step);
+  return [below, below + 1].map((index) => inUnit(stepAt(control, index), unit)).join(" or ");
+};
+
+const stepOf = (control: Steps, written: string, unit: TemperatureUnit): Setting | NoSetting => {
+  const { low, high, step } = control;
+  const size = degrees(unit === "degF" ? celsiusDifferenceToFahrenheit(step) : step);
+  const all = `a step of ${size} from ${inUnit(low, unit)} to ${inUnit(high, unit)} ${unit}`;
+  const typed = parseTemperature(written);
+  if (typed === null) return { expected: all, suggestion: "" };
+  const found = onGrid(control, typed.celsius);
+  if (found !== null) return found;
+  const lettered = typed.writtenUnit === null ? `${written}F` : "";
+  const meant = parseTemperature(lettered);
+  if (meant !== null && onGrid(control, meant.celsius) !== null) {
+    return { expected: all, suggestion: lettered };
+  }
+  const nearest = nearestSteps(control, typed.celsius, unit);
+  return { expected: `${all}, nearest ${nearest}`, suggestion: "" };
 };
 
 const nameOf = (what: string, names: readonly string[], written: string): string | NoSetting => {
@@ -49,8 +72,12 @@ const nameOf = (what: string, names: readonly string[], written: string): string
   return { expected: `${what} (${names.join(", ")})`, suggestion };
 };
 
-/** One position of a control from its text; null or "" where nothing was said. */
-export const readSetting = (control: Control, written: string | null): Setting | NoSetting => {
+/** One position of a control from its text; null or "" where nothing was said. `unit` is for sentences. */
+export const readSetting = (
+  control: Control,
+  written: string | null,
+  unit: TemperatureUnit = "degC",
+): Setting | NoSetting => {
   const text = (written ?? "").trim();
   if (control.kind === "fixed") {
     const none = text === "" || text.toLowerCase() === "fixed";
@@ -58,7 +85,7 @@ export const readSetting = (control: Control, written: string | null): Setting |
       ? { kind: "fixed" }
       : { expected: "no setting, its control is fixed", suggestion: "" };
   }
-  if (control.kind === "steps") return stepOf(control, text);
+  if (control.kind === "steps") return stepOf(control, text, unit);
   if (control.kind === "programs") {
     const program = nameOf("one of its programs", control.programs, text);
     return typeof program === "string" ? { kind: "program", program } : program;
@@ -72,14 +99,15 @@ export const isSetting = (found: Setting | NoSetting): found is Setting => "kind
 /**
  * The setting a person typed for an appliance: "38", 38, "100.4F", a program,
  * a mark; null where nothing was said, which a fixed control asks for. Steps
- * are taken on the control's grid. Fails with "setting-invalid".
+ * are taken on the control's grid. Fails with "setting-invalid", in words of `unit`.
  */
 export const parseSetting = (
   appliance: Appliance,
   written: string | number | null,
+  unit: TemperatureUnit = "degC",
 ): Outcome<Setting> => {
   const text = written === null ? null : String(written);
-  const found = readSetting(appliance.control, text);
+  const found = readSetting(appliance.control, text, unit);
   if (isSetting(found)) return done(found);
   return failed("setting-invalid", {
     appliance: appliance.name,

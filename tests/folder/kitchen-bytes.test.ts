@@ -27,7 +27,7 @@ describe("readKitchenBytes", () => {
     expect(codeOf(await readKitchenBytes(folder))).toBe("kitchen-missing");
     expect(textOf(await readKitchenBytes(folder))).toContain(`holdband init ${folder}`);
     const file = write(folder, "night.csv", "x");
-    expect(textOf(await readKitchenBytes(file))).toContain("is not a folder");
+    expect(textOf(await readKitchenBytes(file))).toContain("found a file");
   });
 
   it("refuses what is not an ordinary file, without waiting for it", async () => {

@@ -78,8 +78,8 @@ const maybe = <Value>(value: fc.Arbitrary<Value>): fc.Arbitrary<Value | null> =>
 const date = fc
   .integer({ min: 0, max: 20_000 })
   .map((day) => new Date(Date.UTC(1990, 0, 1) + day * 86_400_000).toISOString().slice(0, 10));
-const range = fc
-  .tuple(decimal(-20, 60, 1), fc.integer({ min: 0, max: 30 }))
+const room = fc
+  .tuple(decimal(-20, 40, 1), fc.integer({ min: 0, max: 20 }))
   .map(([low, width]) => ({ low, high: Math.round((low + width) * 10) / 10 }));
 const note = fc
   .array(anyName, { minLength: 1, maxLength: 4 })
@@ -251,7 +251,7 @@ const waterTest = (parts: Parts): fc.Arbitrary<Omit<WaterTest, "id">> =>
       setUp(parts),
       fc.record({
         fill: maybe(anyName),
-        room: maybe(range),
+        room: maybe(room),
         notes: maybe(note),
         files: fc.array(testFile(parts.thermometers), { minLength: 1, maxLength: 2 }),
       }),
@@ -267,7 +267,7 @@ const parts: fc.Arbitrary<Parts> = maybe(decimal(-100, 5000, 0)).chain((altitude
   fc.record({
     shownUnit: fc.constantFrom("degC" as const, "degF" as const),
     altitude: fc.constant(altitude),
-    room: maybe(range),
+    room: maybe(room),
     thermometers: withIds(thermometer(altitude)),
     appliances: withIds(appliance),
     containers: withIds(container),

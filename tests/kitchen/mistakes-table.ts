@@ -180,7 +180,7 @@ export const mistakesTable: readonly (readonly [
     "a room upside down",
     "holdband: 1\nroom: 24..17\n",
     [
-      '- Line 2, room: expected two temperatures, the lower first, found "24..17"; write for example 17..24 or 63F..75F.',
+      '- Line 2, room: expected two temperatures of a room (at most 60 degC), the lower first, found "24..17"; write for example 17..24 or 63F..75F.',
     ],
   ],
   [
@@ -201,7 +201,7 @@ export const mistakesTable: readonly (readonly [
     "steps that do not fit",
     "holdband: 1\nappliances:\n  box:\n    steps: 30..45 by 4\n",
     [
-      '- Line 4, appliances > box > steps: expected the lowest and highest setting, a whole number of steps apart, and the step, found "30..45 by 4"; write for example steps: 30..45 by 0.5.',
+      '- Line 4, appliances > box > steps: expected the lowest (at most 65 degC) and highest setting, a whole number of steps apart, and the step, found "30..45 by 4"; write for example steps: 30..45 by 0.5 or 86F..113F by 1F.',
     ],
   ],
   [
@@ -282,7 +282,7 @@ export const mistakesTable: readonly (readonly [
     "a setting beyond the steps",
     "holdband: 1\nappliances:\n  box:\n    marks: [low, 1, 2, high]\n  bath:\n    steps: 30..45 by 0.5\n  cooker:\n    control: fixed\n  steamer:\n    programs: [Warm, Yoghurt]\ncontainers:\n  jars:\n    stands: jars in water\ntests:\n  one:\n    appliance: bath\n    setting: 50\n    container: jars\n    files:\n      - file: readings/a.csv\n        sha256: abababababababababababababababababababababababababababababababab\n",
     [
-      '- Line 17, tests > one > setting: expected for bath: a step of 0.5 from 30 to 45 degC, nearest 44.5 or 45, found "50".',
+      '- Line 17, tests > one > setting: expected for bath: a step of 0.5 from 30 to 45 degC, nearest 45, found "50".',
     ],
   ],
   [

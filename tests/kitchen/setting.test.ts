@@ -61,13 +61,24 @@ describe("parseSetting", () => {
 
   it.each([
     [steps, 38.3, "nearest 38 or 38.5"],
-    [steps, 29, "nearest 30 or 30.5"],
-    [steps, 60, "nearest 44.5 or 45"],
+    [steps, 29, "nearest 30."],
+    [steps, 60, "nearest 45."],
     [steps, "warm", "a step of 0.5 from 30 to 45 degC."],
     [steps, null, "a step of 0.5 from 30 to 45 degC."],
     [fine, "38.25", "nearest 38.2 or 38.3"],
-  ])("refuses what is no step and offers the nearest two: %j, %s", (appliance, written, said) => {
+  ])("refuses what is no step and offers the nearest: %j, %s", (appliance, written, said) => {
     expect(refusal(appliance, written)).toContain(said);
+  });
+
+  it("speaks the kitchen's unit, and offers the letter that was left out", () => {
+    const said = (written: string): string => {
+      const found = parseSetting(fahrenheit, written, "degF");
+      return found.ok ? "" : problemText(found.problem);
+    };
+    expect(said("100")).toBe(
+      'Found "100" as a setting. Did you mean "100F"? Expected for Warm cooker: a step of 1 from 86 to 113 degF.',
+    );
+    expect(said("38")).toContain("a step of 1 from 86 to 113 degF, nearest 100 or 101.");
   });
 
   it("takes programs and marks by name, capitals aside, and numbers as marks", () => {

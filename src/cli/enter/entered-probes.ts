@@ -20,7 +20,7 @@ const strangeThermometer = (
   for (const { probe, id } of thermometer) {
     if (probe !== null && !names.some((name) => same(name, probe))) {
       const probes = names.map((name) => `"${name}"`).join(", ");
-      return failed("probe-unknown", { probe, probes });
+      return failed("probe-unknown", { option: "--thermometer", probe, probes });
     }
     const known = kitchen === null ? null : thermometerOf(kitchen, id);
     if (known !== null && !known.ok) return known;

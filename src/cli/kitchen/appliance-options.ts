@@ -39,7 +39,8 @@ const stepsEntry = (steps: string, step: string | undefined): Outcome<ApplianceE
   if (readSteps(written) !== null) return done({ steps: written });
   return failed("option-invalid", {
     option: "--steps",
-    expected: "a lowest and a highest setting, a whole number of steps apart, such as 30..45",
+    expected:
+      "a lowest (at most 65 degC) and a highest setting, a whole number of steps apart, such as 30..45 or 86F..113F",
     found: step === undefined ? steps : `${steps} in steps of ${step}`,
   });
 };

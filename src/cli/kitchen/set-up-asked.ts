@@ -3,6 +3,7 @@ import type { Appliance, Control, Kitchen } from "../../kitchen/kitchen.ts";
 import { parseSetting } from "../../kitchen/setting.ts";
 import { done, failed, problemText } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
+import type { TemperatureUnit } from "../../quantity.ts";
 import type { Shell } from "../command-result.ts";
 import type { Choice } from "./ask.ts";
 import { applianceOf, containerOf } from "./known-ids.ts";
@@ -56,7 +57,11 @@ const positions = (control: Control): readonly string[] => {
   return control.kind === "marks" ? control.marks : [];
 };
 
-const askSetting = async (appliance: Appliance, shell: Shell): Promise<Outcome<string | null>> => {
+const askSetting = async (
+  appliance: Appliance,
+  unit: TemperatureUnit,
+  shell: Shell,
+): Promise<Outcome<string | null>> => {
   const { control, id, name } = appliance;
   if (control.kind === "fixed") return done(null);
   const why = `${id} can be set, and a verdict is about one setting`;
@@ -66,8 +71,9 @@ const askSetting = async (appliance: Appliance, shell: Shell): Promise<Outcome<s
   }
   if (!shell.asks) return failed("option-missing", { option: "--setting", why });
   const { askText } = await import("./ask.ts");
-  const typed = await askText(`What was ${name} set to?`, "38", (text) => {
-    const parsed = parseSetting(appliance, text);
+  const example = unit === "degF" ? "100F" : "38";
+  const typed = await askText(`What was ${name} set to?`, example, (text) => {
+    const parsed = parseSetting(appliance, text, unit);
     return parsed.ok ? undefined : problemText(parsed.problem);
   });
   return typed === null ? stopped : done(typed);
@@ -92,9 +98,11 @@ export const askSetUp = async (
   const appliance = applianceOf(kitchen, applianceId.value);
   if (!appliance.ok) return appliance;
   const setting =
-    said.setting === undefined ? await askSetting(appliance.value, shell) : done(said.setting);
+    said.setting === undefined
+      ? await askSetting(appliance.value, kitchen.shownUnit, shell)
+      : done(said.setting);
   if (!setting.ok) return setting;
-  const parsed = parseSetting(appliance.value, setting.value);
+  const parsed = parseSetting(appliance.value, setting.value, kitchen.shownUnit);
   if (!parsed.ok) return parsed;
   const containerId = await settle(said.container, () => {
     const missing = { option: "--container", why: "the water stood in something" };

@@ -51,8 +51,11 @@ const knownAlready = (
   files: readonly { readonly path: string; readonly sha256: string }[],
 ): Outcome<never> | null => {
   for (const [at, { path, sha256 }] of files.entries()) {
-    const test = tests.find((one) => one.files.some((known) => known.sha256 === sha256));
-    if (test !== undefined) return failed("file-known", { file: basename(path), test: test.id });
+    for (const { id: test, files: listed } of tests) {
+      const known = listed.find((one) => one.sha256 === sha256);
+      if (known === undefined) continue;
+      return failed("file-known", { file: basename(path), test, stored: known.path });
+    }
     const twin = files.slice(0, at).find((other) => other.sha256 === sha256);
     if (twin === undefined) continue;
     const why = "they hold the same readings, byte for byte";
@@ -69,14 +72,13 @@ const putTogether = async (
 ): Promise<Outcome<WaterTest>> => {
   const appliance = applianceOf(kitchen, test.appliance);
   if (!appliance.ok) return appliance;
-  const setting = parseSetting(appliance.value, test.setting);
+  const setting = parseSetting(appliance.value, test.setting, kitchen.shownUnit);
   if (!setting.ok) return setting;
   const container = containerOf(kitchen, test.container);
   if (!container.ok) return container;
   const read = await readAll(test.files, shell);
   if (!read.ok) return read;
-  const taken = new Set(kitchen.tests.map(({ id }) => id));
-  const together = waterTestOf(test, setting.value, read.value, taken);
+  const together = waterTestOf(test, setting.value, read.value, kitchen);
   return knownAlready(kitchen, together.files) ?? done(together);
 };
 

@@ -1,6 +1,6 @@
 /** What is said of a water test, whether its readings come from a file (`add`) or by hand (`enter`). */
 import { readClock } from "../../kitchen/schema/written-values.ts";
-import { range, read, several, words } from "../option-readers.ts";
+import { read, room, several, words } from "../option-readers.ts";
 import type { ProbeThermometerId } from "./new-test.ts";
 
 const probeThermometer = (text: string): ProbeThermometerId | null => {
@@ -28,7 +28,7 @@ export const testShapes = {
   setting: words("what it was set to, such as 38, a program or a mark"),
   container: words("a container's name"),
   fill: words('how much was in it, such as "2 L"'),
-  room: range("17..25 or 63F..77F"),
+  room,
   notes: words("a text"),
   name: words("a name for the test"),
   thermometer: several(

@@ -28,11 +28,13 @@ export const strayProbe = (
 ): Outcome<void> => {
   const probes = read.flatMap(({ readings }) => readings.probes);
   const said = files.flatMap(({ readingOptions, thermometers = [] }) => [
-    ...(readingOptions.roles?.keys() ?? []),
-    ...thermometers.flatMap(({ probe }) => probe ?? []),
+    ...[...(readingOptions.roles?.keys() ?? [])].map((name) => ({ option: "--probe", name })),
+    ...thermometers.flatMap(({ probe: name }) =>
+      name === null ? [] : { option: "--thermometer", name },
+    ),
   ]);
-  const stray = said.find((name) => !probes.some((probe) => meansProbe(name, probe)));
+  const stray = said.find(({ name }) => !probes.some((probe) => meansProbe(name, probe)));
   if (stray === undefined) return done(undefined);
   const names = probes.map(({ name }) => `"${name}"`).join(", ");
-  return failed("probe-unknown", { probe: stray, probes: names });
+  return failed("probe-unknown", { option: stray.option, probe: stray.name, probes: names });
 };

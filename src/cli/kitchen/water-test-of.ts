@@ -1,5 +1,7 @@
 /** A new test as kitchen.yaml will list it. */
-import type { Setting, TestFile, WaterTest } from "../../kitchen/kitchen.ts";
+import type { Kitchen, Setting, TestFile, WaterTest } from "../../kitchen/kitchen.ts";
+import { celsiusToFahrenheit } from "../../quantity.ts";
+import type { TemperatureUnit } from "../../quantity.ts";
 import type { NewTest, NewTestFile } from "./new-test.ts";
 import { sourceName } from "./read-source.ts";
 import type { ReadSource } from "./read-source.ts";
@@ -21,8 +23,13 @@ const testFileOf = (file: NewTestFile, read: ReadSource): TestFile => {
   };
 };
 
-const settingWord = (setting: Setting): string | null => {
-  if (setting.kind === "step") return String(Math.round(setting.celsius * 100) / 100);
+const stepWord = (celsius: number, unit: TemperatureUnit): string => {
+  const shown = unit === "degF" ? celsiusToFahrenheit(celsius) : celsius;
+  return `${Math.round(shown * 100) / 100}${unit === "degF" ? "f" : ""}`;
+};
+
+const settingWord = (setting: Setting, unit: TemperatureUnit): string | null => {
+  if (setting.kind === "step") return stepWord(setting.celsius, unit);
   if (setting.kind === "fixed") return null;
   return setting.kind === "program" ? setting.program : setting.mark;
 };
@@ -39,14 +46,14 @@ export const waterTestOf = (
   test: NewTest,
   setting: Setting,
   read: readonly ReadSource[],
-  taken: ReadonlySet<string>,
+  { tests, shownUnit }: Kitchen,
 ): WaterTest => {
+  const taken = new Set(tests.map(({ id }) => id));
+  const word = settingWord(setting, shownUnit);
   const { appliance, container, fill, room, notes, files } = test;
   const startedAt = startOf(files, read);
   return {
-    id:
-      test.name ??
-      testId({ appliance, setting: settingWord(setting), container, startedAt }, taken),
+    id: test.name ?? testId({ appliance, setting: word, container, startedAt }, taken),
     appliance,
     setting,
     container,

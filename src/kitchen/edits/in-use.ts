@@ -26,11 +26,18 @@ const usesInWords = (editing: Editing, uses: readonly Reference[]): string => {
   return [...lines, ...(left > 0 ? [`- and ${left} more.`] : [])].join("\n");
 };
 
-export const inUse = (editing: Editing, section: Section, id: string, uses: readonly Reference[]) =>
+export const inUse = (
+  editing: Editing,
+  section: Section,
+  id: string,
+  uses: readonly Reference[],
+  advice: string,
+) =>
   failed("kitchen-in-use", {
     what: thingOf[section].replace(/^an? /, "the "),
     id: printable(id),
     list: usesInWords(editing, uses),
+    advice,
   });
 
 /** There is no entry of that id. */

@@ -21,7 +21,7 @@ export const removed = (
   const index = idsIn(editing.source.data, section).indexOf(id);
   if (index === -1) return notThere(editing, section, id);
   const uses = usesOf(editing, section, id);
-  if (uses.length > 0) return inUse(editing, section, id, uses);
+  if (uses.length > 0) return inUse(editing, section, id, uses, "Change that first");
   const path = [section, section === "cultures" ? index : id];
   return edited(editing, path, [[{ kind: "remove", path }]]);
 };

@@ -45,7 +45,9 @@ export const renamed = (
   if (from === to) return done(text);
   if (ids.includes(to)) return taken(editing, section, to);
   const uses = usesOf(editing, section, from);
-  if (uses.length > 0 && options.everywhere !== true) return inUse(editing, section, from, uses);
+  if (uses.length > 0 && options.everywhere !== true) {
+    return inUse(editing, section, from, uses, "To rename it there too say --everywhere");
+  }
   const own: Change =
     section === "cultures"
       ? ofCulture(editing, from, to)

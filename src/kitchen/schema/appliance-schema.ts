@@ -11,8 +11,9 @@ import { readYesNo } from "./written-values.ts";
 export const controlKeys = ["control", "programs", "steps", "marks"] as const;
 
 const stepsWanted = {
-  expected: "the lowest and highest setting, a whole number of steps apart, and the step",
-  example: "steps: 30..45 by 0.5",
+  expected:
+    "the lowest (at most 65 degC) and highest setting, a whole number of steps apart, and the step",
+  example: "steps: 30..45 by 0.5 or 86F..113F by 1F",
 };
 const thermostatWanted = oneOf(["yes", "no", "unknown"], "thermostat");
 const names = listOf(required(nameWanted, readName));

@@ -1,9 +1,11 @@
 /** A culture as written: a name of the catalogue, an entry of it with own figures, or one's own. */
 import * as z from "zod";
 import { cultures as catalogue } from "../../culture/catalogue.ts";
+import { warmestWindow } from "../../culture/culture.ts";
 import type { Culture } from "../../culture/culture.ts";
 import { cultureWith } from "../../culture/own-culture.ts";
 import { nearestName } from "../../nearest-name.ts";
+import { celsiusToFahrenheit } from "../../quantity.ts";
 import { printable } from "../fault.ts";
 import { complain, group, optional, required } from "./leaf.ts";
 import { hoursWanted, idWanted, nameWanted, temperatureWanted } from "./wanted.ts";
@@ -41,6 +43,10 @@ const cultureOf = (entry: CultureGroup): Culture | null =>
 const questionOrder = ({ low, high, target, ceiling }: Culture, context: z.RefinementCtx): void => {
   const say = (key: string, expected: string, value: number): void =>
     complain(context, [key], { expected, found: `${value} degC`, example: "" });
+  if (low >= warmestWindow) {
+    const expected = `a window below ${warmestWindow} degC (${celsiusToFahrenheit(warmestWindow)} degF; a number without a letter is degC)`;
+    say("low", expected, low);
+  }
   if (low >= high) say("low", `low below high (${high} degC)`, low);
   else if (target < low || target > high) {
     say("target", `a target from low to high (${low} to ${high} degC)`, target);

@@ -16,8 +16,8 @@ import { sectionReader } from "./section-reader.ts";
 import type { ReadEntry, SectionReader } from "./section-reader.ts";
 import { batchSchema, testSchema } from "./test-schema.ts";
 import { asThermometer, thermometerSchema } from "./thermometer-schema.ts";
-import { altitudeWanted, rangeWanted, unitWanted } from "./wanted.ts";
-import { readAltitude, readRange, readUnit } from "./written-values.ts";
+import { altitudeWanted, roomWanted, unitWanted } from "./wanted.ts";
+import { readAltitude, readRoom, readUnit } from "./written-values.ts";
 
 /** Version of the form this program reads and writes. */
 export const formVersion = 1;
@@ -31,7 +31,7 @@ const head = {
   holdband: required(versionWanted, (text) => (text === String(formVersion) ? formVersion : null)),
   unit: optional(unitWanted, readUnit),
   altitude: optional(altitudeWanted, readAltitude),
-  room: optional(rangeWanted, readRange),
+  room: optional(roomWanted, readRoom),
 };
 const headSchema = group(head);
 

@@ -1,9 +1,9 @@
 /** Water tests and batches as written; their settings stay texts until the appliance is known. */
 import { fileSchema } from "./file-schema.ts";
 import { complain, group, listOf, optional, required } from "./leaf.ts";
-import { dateWanted, idWanted, nameWanted, noteWanted, rangeWanted } from "./wanted.ts";
+import { dateWanted, idWanted, nameWanted, noteWanted, roomWanted } from "./wanted.ts";
 import { readName, readNote } from "./written-names.ts";
-import { readDate, readRange } from "./written-values.ts";
+import { readDate, readRoom } from "./written-values.ts";
 
 const idOf = (what: string, example: string) =>
   required({ ...idWanted, expected: what, example }, readName);
@@ -17,7 +17,7 @@ const setUp = {
 export const testSchema = group({
   ...setUp,
   fill: optional({ ...nameWanted, expected: "how much was in it", example: "fill: 3 L" }, readNote),
-  room: optional(rangeWanted, readRange),
+  room: optional(roomWanted, readRoom),
   notes: optional(noteWanted, readNote),
   files: listOf(fileSchema),
 }).superRefine((test, context) => {

@@ -17,7 +17,10 @@ export const pressureWanted = wanted(
   "an air pressure and whether it is read on the spot (station) or from a forecast (sea-level)",
   '"851 hPa station" or "1013 hPa sea-level"',
 );
-export const rangeWanted = wanted("two temperatures, the lower first", "17..24 or 63F..75F");
+export const roomWanted = wanted(
+  "two temperatures of a room (at most 60 degC), the lower first",
+  "17..24 or 63F..75F",
+);
 export const unitWanted = wanted("C or F", "unit: C");
 export const temperatureWanted = wanted("a temperature from -40 to 150 degC", "38 or 100.4F");
 export const readingWanted = wanted("what the thermometer showed", "0.3, or 95.2, or 203.4F");

@@ -105,11 +105,11 @@ export const readStep = (text: string): number | null => {
 export const readUncertainty = (text: string): number | null =>
   within(parseTemperatureDifference(text), 0, 50);
 
-/** "17..24" or "63F..75F", the lower end first. */
-export const readRange = (text: string): TemperatureRange | null => {
+/** Of a room: "17..24" or "63F..75F", the lower end first. */
+export const readRoom = (text: string): TemperatureRange | null => {
   const range = parseRange(text);
-  const low = within(range?.low.celsius ?? null, -40, 150);
-  const high = within(range?.high.celsius ?? null, -40, 150);
+  const low = within(range?.low.celsius ?? null, -40, 60);
+  const high = within(range?.high.celsius ?? null, -40, 60);
   return low === null || high === null || low > high ? null : { low, high };
 };
 

@@ -45,6 +45,18 @@ describe("add", () => {
     });
   });
 
+  it("names the option that names a probe no file has", () => {
+    const { run } = equippedKitchen("thermometers:\n  pen:\n    accuracy: 0.5\n");
+    const refused = run("add", cookerNight, ...setUp, "--thermometer", "Jra=pen");
+    expect(refused.err).toContain('a probe called "Jra" for --thermometer, found "Jar"');
+  });
+
+  it("names a test in the kitchen's unit", () => {
+    const { ok, folder, text } = equippedKitchen();
+    write(folder, "kitchen.yaml", text().replace("unit: C", "unit: F"));
+    expect(ok("add", cookerNight, ...setUp)).toContain("Stored as step-cooker-100.4f-jars-2026-02-19");
+  });
+
   it("recognises the same file under another name, and changes nothing", () => {
     const { ok, run, folder } = equippedKitchen();
     ok("add", cookerNight, ...setUp, "--name", "first night");
@@ -54,6 +66,7 @@ describe("add", () => {
       const again = run("add", path, ...bathSetUp, "--json");
       expect(again.exitCode).toBe(2);
       expect(contractOf(again).problem?.code).toBe("file-known");
+      expect(again.err).toContain("put this file in its place: readings/adjustable-cooker.csv.");
       expect(again.err).toContain('"first night"');
     }
     expect(listing(folder)).toEqual(before);

@@ -47,6 +47,11 @@ describe("culture", () => {
     [["kefri"], "culture-unknown", 'Did you mean "kefir"?'],
     [["blend", "--low", "37", "--high", "39"], "option-missing", "--ceiling"],
     [["kefir", "--low", "30"], "kitchen-change-refused", "low below high"],
+    [
+      ["blend", "--low", "98", "--high", "103", "--ceiling", "110", "--hours", "24"],
+      "kitchen-change-refused",
+      "below 65 degC (149 degF",
+    ],
     [["kefir", "--ceiling", "20"], "kitchen-change-refused", "ceiling"],
     [["kefir", "--hours", "0"], "option-invalid", "--hours expects"],
     [["--hours", "3"], "option-missing", "name"],

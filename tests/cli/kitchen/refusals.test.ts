@@ -51,7 +51,8 @@ const refusals: readonly (readonly [words: readonly string[], code: string, says
     "setting-invalid",
     'Did you mean "high"?',
   ],
-  [["add", cookerNight, ...setUp, "--probe", "Jra=food"], "probe-unknown", '"Jar"'],
+  [["add", cookerNight, ...setUp, "--probe", "Jra=food"], "probe-unknown", "for --probe"],
+  [["add", cookerNight, ...setUp, "--room", "65..75"], "option-invalid", "63F..77F"],
   [
     ["add", cookerNight, ...setUp, "--probe", "Jar=food", "--probe", "Jar=bath"],
     "options-contradict",
@@ -68,6 +69,7 @@ const refusals: readonly (readonly [words: readonly string[], code: string, says
   [["report", "--report", "kitchen.yaml"], "report-unwritable", "not a report"],
   [["report", "--kitchen", "elsewhere"], "folder-missing", "holdband init"],
   [["report", "--kitchen", "folder"], "kitchen-missing", "holdband init"],
+  [["report", "--kitchen", "kitchen.yaml"], "folder-is-file", "holds kitchen.yaml"],
   [["report", "--kitchen", "folder", "--kitchen", "."], "options-contradict", "one value only"],
 ];
 

@@ -8,7 +8,7 @@ describe("renamed", () => {
     expect(outcome).toMatchObject({ ok: false, problem: { code: "kitchen-in-use" } });
     expect(textOf(outcome)).toBe(
       [
-        'Expected nothing that needs the appliance "bath", found what is listed here. Change that first, or rename it everywhere; nothing was changed:',
+        'Expected nothing that needs the appliance "bath", found what is listed here. To rename it there too say --everywhere; nothing was changed:',
         "- Line 34, tests > two.",
         "- Line 40, batches > 1.",
       ].join("\n"),
@@ -34,7 +34,7 @@ describe("renamed", () => {
 
   it("refuses a name that is taken, that is none, or that is not there", () => {
     expect(textOf(renamed(example, file, "tests", "one", "two"))).toBe(
-      'Expected a new name for a water test, found "two" already in kitchen.yaml. Choose another name, or say that the one there is to be changed.',
+      'Expected a new name for a water test, found "two" already in kitchen.yaml. Choose another name.',
     );
     expect(textOf(renamed(example, file, "tests", "one", "a\nb"))).toMatch(
       /^The change would leave .*\n- In tests > a b: expected a name of at most 60 letters/,

@@ -10,8 +10,8 @@ describe("withAppliance", () => {
     expect(textOf(withAppliance(example, file, "bath", { steps: "40..60 by 1" }, replace))).toBe(
       [
         "The change would leave kitchen.yaml with mistakes, so it was not made:",
-        '- Line 35, tests > two > setting: expected for bath: a step of 1 from 40 to 60 degC, nearest 40 or 41, found "38.5".',
-        '- Line 40, batches > 1 > setting: expected for bath: a step of 1 from 40 to 60 degC, nearest 40 or 41, found "38.5".',
+        '- Line 35, tests > two > setting: expected for bath: a step of 1 from 40 to 60 degC, nearest 40, found "38.5".',
+        '- Line 40, batches > 1 > setting: expected for bath: a step of 1 from 40 to 60 degC, nearest 40, found "38.5".',
       ].join("\n"),
     );
   });

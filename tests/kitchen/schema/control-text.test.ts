@@ -27,6 +27,8 @@ describe("readSteps", () => {
     "30 to 45",
     "30..45 step 1",
     "30..900 by 1",
+    // degF without its letter.
+    "86..113 by 1",
     "30..45 by 0.0001",
     "",
   ])("not %j", (text) => expect(readSteps(text)).toBeNull());

@@ -113,9 +113,9 @@ describe("temperatures, ranges and times", () => {
   });
 
   it("takes ranges with the lower end first", () => {
-    expect(written.readRange("17..24")).toEqual({ low: 17, high: 24 });
-    expect(written.readRange("20..20")).toEqual({ low: 20, high: 20 });
-    expect(["24..17", "17-24", "17", "17..900"].map(written.readRange)).toEqual([
+    expect(written.readRoom("17..24")).toEqual({ low: 17, high: 24 });
+    expect(written.readRoom("20..20")).toEqual({ low: 20, high: 20 });
+    expect(["24..17", "17-24", "17", "65..75"].map(written.readRoom)).toEqual([
       null,
       null,
       null,
