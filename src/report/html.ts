@@ -16,6 +16,7 @@ import { methodSection } from "./sections/method.ts";
 import { nightSection } from "./sections/night.ts";
 import { provenanceSection } from "./sections/provenance.ts";
 import { firstReading } from "./time-text.ts";
+import { wholeDates } from "./whole-dates.ts";
 import { markupWriting } from "./writing.ts";
 import type { Writing } from "./writing.ts";
 
@@ -27,7 +28,7 @@ const byline = (analysis: Analysis, { renderedOn }: HtmlOptions): Markup => {
     const start = firstReading(readings);
     return start === null ? readings.name : `${readings.name}, begun ${start}`;
   });
-  return markup`<p class="byline small">${files.join("; ")}. Report made ${shownDate(renderedOn)} by holdband ${analysis.version}.</p>`;
+  return markup`<p class="byline small">${wholeDates(`${files.join("; ")}. Report made ${shownDate(renderedOn)} by holdband ${analysis.version}.`)}</p>`;
 };
 
 /** The room stands in the others' charts; it has a section only when it is alone. */

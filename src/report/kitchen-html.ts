@@ -5,7 +5,7 @@
 import type { KitchenAnalysis } from "../kitchen-analysis-types.ts";
 import { htmlPage, shownDate } from "./html-page.ts";
 import type { HtmlOptions } from "./html-page.ts";
-import { appliancesOf, counted, readTests } from "./kitchen-page.ts";
+import { appliancesOf, counted, readTests, unreadTests } from "./kitchen-page.ts";
 import type { KitchenPage } from "./kitchen-page.ts";
 import { markup } from "./markup.ts";
 import type { Markup } from "./markup.ts";
@@ -23,6 +23,7 @@ import { kitchenRepeats } from "./sections/kitchen-repeats.ts";
 import { kitchenTest } from "./sections/kitchen-test.ts";
 import { kitchenThermometers } from "./sections/kitchen-thermometers.ts";
 import { calendarDay } from "./time-text.ts";
+import { wholeDates } from "./whole-dates.ts";
 import { markupWriting } from "./writing.ts";
 
 const daysText = ({ tests }: KitchenAnalysis): string => {
@@ -36,20 +37,27 @@ const daysText = ({ tests }: KitchenAnalysis): string => {
   return first === last ? ` of ${first}` : ` from ${first} to ${last}`;
 };
 
-/** "Report on the kitchen: 4 appliances, 7 water tests from ... to ..., 3 cultures." */
+/** "7 water tests from ... to ..., and 1 more that could not be read". */
+const testsText = (analysis: KitchenAnalysis): string => {
+  const { tests } = analysis;
+  const unread = unreadTests(analysis).length;
+  if (tests.length === 0) return "no water test yet";
+  if (unread === tests.length)
+    return `${counted(unread, "water test")}, none of which could be read`;
+  const more = unread === 0 ? "" : `, and ${unread} more that could not be read`;
+  return `${counted(tests.length - unread, "water test")}${daysText(analysis)}${more}`;
+};
+
+/** "The whole kitchen: 4 appliances; 7 water tests from ... to ...; 3 cultures." */
 const byline = (analysis: KitchenAnalysis, { renderedOn }: HtmlOptions): Markup => {
-  const { kitchen, tests, requirements, version } = analysis;
+  const { kitchen, requirements, version } = analysis;
   const appliances = appliancesOf(analysis);
   const what =
     analysis.appliance === null
       ? `The whole kitchen: ${counted(appliances.length, "appliance")}`
       : `Only ${appliances.map(({ name }) => name).join(", ")}, of ${counted(kitchen.appliances.length, "appliance")} in the kitchen`;
-  const tested =
-    tests.length === 0
-      ? "no water test yet"
-      : `${counted(tests.length, "water test")}${daysText(analysis)}`;
-  const rest = `${tested}, ${counted(requirements.length, "culture")}`;
-  return markup`<p class="byline small">${what}; ${rest}. Report made ${shownDate(renderedOn)} by holdband ${version}.</p>`;
+  const rest = `${testsText(analysis)}; ${counted(requirements.length, "culture")}`;
+  return markup`<p class="byline small">${wholeDates(`${what}; ${rest}. Report made ${shownDate(renderedOn)} by holdband ${version}.`)}</p>`;
 };
 
 /** Parts after the tests, in the page's order. */

@@ -57,7 +57,10 @@ export const shownProbeOf = (test: ReadTest, { probe }: SetUpAnalysis): ProbeAna
 const hours = ({ night }: ProbeAnalysis): number => night.hold?.hours ?? 0;
 
 /** The probe a set-up's reasons speak of: of the test with the longest hold. */
-const shownProbe = (analysis: KitchenAnalysis, setUp: SetUpAnalysis): ProbeAnalysis | null => {
+export const longestProbe = (
+  analysis: KitchenAnalysis,
+  setUp: SetUpAnalysis,
+): ProbeAnalysis | null => {
   const probes = testsBehind(analysis, setUp).flatMap((test) => shownProbeOf(test, setUp) ?? []);
   return probes.reduce<ProbeAnalysis | null>(
     (a, b) => (a === null || hours(b) > hours(a) ? b : a),
@@ -79,7 +82,7 @@ export const reasonContext = (
 ): ReasonContext => ({
   writing,
   role: setUp.probe?.series.role ?? "food",
-  thermometerAccuracy: shownProbe(analysis, setUp)?.thermometer.accuracy ?? null,
+  thermometerAccuracy: longestProbe(analysis, setUp)?.thermometer.accuracy ?? null,
   confidence: analysis.confidence,
   setUp: knownSetUp(analysis, setUp),
 });

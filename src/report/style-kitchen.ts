@@ -21,7 +21,9 @@ export const kitchenStyle = `
 .contents ul ul { padding-left: 0.9rem; border-left: 2px solid var(--rule); margin: 0.2rem 0 0.4rem; }
 .contents a { text-decoration: none; }
 .contents a:hover, .contents a:focus { text-decoration: underline; }
+.contents > ul > li:first-child { margin-top: 0; }
 .contents .when { color: inherit; }
+.day { white-space: nowrap; }
 .probes { list-style: none; padding: 0; margin: -0.3rem 0 0; }
 .rows tbody th { color: var(--ink); }
 /* Figures keep whole; names may break. */

@@ -110,21 +110,31 @@ dl.cautions dd { margin: 0.1rem 0 0; }
 .note > :last-child { margin-bottom: 0; }
 footer { margin-top: 3.5rem; padding-top: 1rem; border-top: 1px solid var(--rule); }`;
 
-/** A wide table as a list: each row's name, then its cells, each under its column's name. */
-const listed = (table: string): string => `
+/**
+ * A wide table as a list: each row's name, then its cells, each under its
+ * column's name. `heads` are the parts of its head that this makes needless.
+ */
+const listed = (table: string, heads: string): string => `
   ${table}, ${table} caption, ${table} tbody, ${table} tr, ${table} th, ${table} td { display: block; width: auto; padding: 0; border: 0; }
-  ${table} thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
+  ${heads} { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
   ${table} tbody tr { border-top: 1px solid var(--rule); padding: 0.6rem 0 0.2rem; display: grid; grid-template-columns: repeat(auto-fill, minmax(9rem, 1fr)); gap: 0 1rem; }
   ${table} tbody th { font-weight: 600; width: auto; grid-column: 1 / -1; }
   ${table} td { padding: 0.35rem 0 0.45rem; }
   ${table} .column { display: block; }
   ${table} td.none { display: none; }`;
 
+/** Its cultures with what they ask, once, above the list. */
+const asked = (table: string): string => `
+  ${table} thead, ${table} thead tr { display: block; }
+  ${table} thead th { padding: 0.15rem 0; }
+  ${table} thead .asked { display: inline; margin-left: 0.6em; }`;
+
 const folded = `
 .heard { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
 details { margin: 0 0 1rem; }
 summary { cursor: pointer; color: var(--line); font-size: 0.92rem; font-family: system-ui, -apple-system, "Segoe UI", Roboto, "Helvetica Neue", Arial, "Liberation Sans", sans-serif; padding: 0.3rem 0; width: fit-content; }
-${listed(".matrix.listed")}`;
+${listed(".matrix.listed", ".matrix.listed thead th:first-child")}
+${asked(".matrix.listed")}`;
 
 const phone = `
 @media screen and (max-width: 560px) {
@@ -140,8 +150,9 @@ const phone = `
   table.pairs td { padding: 0 0 0.5rem; }
   th, td { padding-right: 0.6rem; }
   .lead { font-size: 1.08rem; }
-${listed(".matrix")}
-${listed(".rows")}
+${listed(".matrix", ".matrix thead th:first-child")}
+${asked(".matrix")}
+${listed(".rows", ".rows thead")}
   .rows .column { color: var(--muted); font-size: 0.94em; }
   .grouped tbody tr.group { border-top: 2px solid var(--rule); padding-top: 0.9rem; margin-top: 0.6rem; }
   .grouped tbody tr.group + tr { border-top: 0; }
@@ -160,7 +171,7 @@ const print = `
   h1, h2, h3, h4, caption, summary { break-after: avoid; }
   h2 { margin-top: 2rem; }
   h1 { font-size: 1.9rem; }
-  figure, tr, .answer, dl.cautions div, .note, .by-appliance > li { break-inside: avoid; }
+  figure, tr, .answer, dl.cautions div, .note, .probes, .by-appliance > li { break-inside: avoid; }
   .where, .probes, h2 + .byline, tr.group { break-after: avoid; }
   .contents { display: none; }
   details { display: block; }

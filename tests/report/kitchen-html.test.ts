@@ -78,11 +78,12 @@ describe("toKitchenHtml", () => {
   it("says what it is about, and from which days", async () => {
     const text = visibleText(await toKitchenHtml(sampleKitchen(), rendered));
     expect(text).toContain(
-      "The whole kitchen: 5 appliances; 7 water tests from 2026-03-02 to 2026-03-15, 3 cultures. Report made 2026-03-20, 09:12 UTC by holdband 0.1.0.",
+      // The day of a test that cannot be read is not known: it is not among those of the days.
+      "The whole kitchen: 5 appliances; 6 water tests from 2026-03-02 to 2026-03-15 , and 1 more that could not be read; 3 cultures. Report made 2026-03-20 , 09:12 UTC by holdband 0.1.0.",
     );
     const one = visibleText(await toKitchenHtml(oneAppliance("box"), rendered));
     expect(one).toContain(
-      "Only Warming box, of 5 appliances in the kitchen; 1 water test of 2026-03-15, 3 cultures.",
+      "Only Warming box, of 5 appliances in the kitchen; 1 water test of 2026-03-15 ; 3 cultures.",
     );
     expect(one).not.toContain("Circulating bath");
     expect(visibleText(await toKitchenHtml(untestedKitchen(), rendered))).toContain(

@@ -1,4 +1,4 @@
-/** The tested hold against one window: a sentence when all of it lay inside, else a strip. */
+/** The tested hold against one window: a sentence when all of it lay on one side of an edge, else a strip. */
 import type { Verdict } from "../../culture/verdict-types.ts";
 import { dwellImage, dwellParts } from "../charts/dwell.ts";
 import type { DwellParts } from "../charts/dwell.ts";
@@ -17,15 +17,27 @@ const dwellWords = (parts: DwellParts, { space }: Writing) => ({
   above: `above for ${duration(parts.above, space)}`,
 });
 
-const allInside = (verdict: Verdict, parts: DwellParts, writing: Writing): Markup =>
-  markup`<p>All ${duration(parts.inside, writing.space)} of the hold lay inside the ${windowName(verdict, writing)}.</p>`;
+const order = ["below", "inside", "above"] as const;
+
+/** A strip of one colour tells no more than this. */
+const allInOne = (
+  part: (typeof order)[number],
+  minutes: number,
+  verdict: Verdict,
+  writing: Writing,
+): Markup =>
+  markup`<p>All ${duration(minutes, writing.space)} of the hold lay ${part} the ${windowName(verdict, writing)}.</p>`;
 
 export const dwellBlock = (page: ProbePage, verdict: Verdict, at: number): Markup | null => {
   const { probe, writing, id } = page;
   const { hold } = probe.night;
   if (verdict.dwell === null || hold === null) return null;
   const parts = dwellParts(verdict.dwell, hold.hours);
-  if (parts.below + parts.above === 0) return allInside(verdict, parts, writing);
+  const [first, ...others] = order.filter((part) => parts[part] > 0);
+  if (first === undefined || others.length === 0) {
+    const part = first ?? "inside";
+    return allInOne(part, parts[part], verdict, writing);
+  }
   const words = dwellWords(parts, writing);
   const longest = duration(verdict.dwell.longestOutsideMinutes, writing.space);
   const image = dwellImage(parts, {
@@ -34,9 +46,7 @@ export const dwellBlock = (page: ProbePage, verdict: Verdict, at: number): Marku
     description: `Of the hold: ${words.below}, ${words.inside}, ${words.above}.`,
   });
   return stretchedFigure(image, {
-    key: (["below", "inside", "above"] as const)
-      .filter((part) => parts[part] > 0)
-      .map((part) => keyEntry(part, words[part])),
+    key: order.filter((part) => parts[part] > 0).map((part) => keyEntry(part, words[part])),
     caption: `The tested hold against the ${windowName(verdict, writing)}. Inside for ${percentInWords(verdict.dwell.insideFraction, writing.space)} of it. The longest spell outside lasted ${longest}.`,
   });
 };

@@ -10,13 +10,20 @@ import { fullSetUpText, setUpText } from "../wording/set-ups.ts";
 import { withSigns } from "../writing.ts";
 import { clauses, separated } from "./verdict-clauses.ts";
 
+/** With more cultures than this, misses are counted here and told in the table. */
+const mostInWords = 4;
+
 /** Each clause marked by its word: what holds stands out (style.ts). */
 const finding = ({ analysis, writing }: KitchenPage, { verdicts }: SetUpAnalysis): Markup => {
   if (verdicts.length === 0) return markup`tested, but no culture is kept to ask about`;
-  const parts = clauses(verdicts, analysis.confidence, writing).map(
+  const misses = verdicts.filter(({ verdict }) => verdict === "misses").length;
+  const folded = verdicts.length > mostInWords && misses > 1;
+  const told = folded ? verdicts.filter(({ verdict }) => verdict !== "misses") : verdicts;
+  const rest = misses === verdicts.length ? `misses all ${misses}` : `misses the other ${misses}`;
+  const parts = clauses(told, analysis.confidence, writing).map(
     ({ word, text }) => markup`<span class="${word ?? ""}">${text}</span>`,
   );
-  return markup`${separated(parts, "; ")}`;
+  return markup`${separated(folded ? [...parts, markup`${rest}`] : parts, "; ")}`;
 };
 
 const sentence = (page: KitchenPage, setUp: SetUpAnalysis): Markup =>

@@ -1,6 +1,6 @@
 /** How the kitchen's answers were reached: what was assumed, what is not known, and by which method. */
 import type { KitchenAnalysis } from "../../kitchen-analysis-types.ts";
-import { counted, readTests } from "../kitchen-page.ts";
+import { counted, longestProbe, readTests } from "../kitchen-page.ts";
 import type { KitchenPage } from "../kitchen-page.ts";
 import { markup } from "../markup.ts";
 import type { Markup } from "../markup.ts";
@@ -41,6 +41,8 @@ const roomLines = ({ analysis, writing }: KitchenPage): readonly string[] => [
 export const kitchenMethod = (page: KitchenPage): Markup => {
   const { analysis, writing } = page;
   const probes = allProbes(analysis);
+  // A short test of a set-up says nothing where a longer one stands beside it.
+  const longest = analysis.setUps.flatMap((setUp) => longestProbe(analysis, setUp) ?? []);
   const assumed = [
     thermometerLine(page),
     runToRunLine(page),
@@ -56,7 +58,7 @@ export const kitchenMethod = (page: KitchenPage): Markup => {
 <h3>Assumed</h3>
 ${list(assumed)}
 <h3>Not known</h3>
-${list([promise({ probes }, writing), ...untold])}
+${list([promise({ probes: longest }, writing), ...untold])}
 <h3>Words and method</h3>
 ${verdictWords(analysis, writing)}
 ${stepList(kitchenMethodSteps)}

@@ -8,6 +8,7 @@ import { askedRange, correctionWithUncertainty, uncertainty } from "../temperatu
 import { begunText, calendarDay } from "../time-text.ts";
 import { provenanceNames, roleNames } from "../wording/names.ts";
 import { fullSetUpText } from "../wording/set-ups.ts";
+import { wholeDates } from "../whole-dates.ts";
 import type { Writing } from "../writing.ts";
 import { more } from "./more.ts";
 import { figures, nightParts } from "./night.ts";
@@ -79,7 +80,7 @@ export const kitchenTest = async (page: KitchenPage, test: ReadTest): Promise<Ma
   return markup`
 <section aria-labelledby="${id}">
 <h2 id="${id}">${testHeading(page, test)}</h2>
-<p class="byline small">${facts(test, page.writing)}.</p>
+<p class="byline small">${wholeDates(`${facts(test, page.writing)}.`)}</p>
 <ul class="small probes">
 ${test.analysis.probes.map((probe) => probeLine(probe, page))}</ul>
 ${await nights(page, test, id)}

@@ -3,7 +3,7 @@ import type { Analysis } from "../../analysis.ts";
 import { markup } from "../markup.ts";
 import type { Markup } from "../markup.ts";
 import { percent } from "../number-format.ts";
-import { difference, temperatureRange, tolerance, uncertainty } from "../temperature-text.ts";
+import { askedRange, difference, tolerance, uncertainty } from "../temperature-text.ts";
 import { duration } from "../time-text.ts";
 import { endedHold, measured, methodSteps, roomReach, untold } from "../wording/method.ts";
 import type { MethodStep } from "../wording/method.ts";
@@ -47,7 +47,7 @@ const usualRoomRange = 4;
 export const roomLine = ({ room }: Pick<Analysis, "room">, writing: Writing): string =>
   room === null
     ? `The room’s warmest and coldest were not given: ${difference(writing, usualRoomRange)} between them, day and night, were assumed.`
-    : `The room was said to stay within ${temperatureRange(writing, room.low, room.high)}; it was taken to go through all of it in a day and a night.`;
+    : `The room was said to stay within ${askedRange(writing, room.low, room.high)}; it was taken to go through all of it in a day and a night.`;
 
 export const fellAway = ({ probes }: Pick<Analysis, "probes">): boolean =>
   probes.some(({ verdicts }) =>

@@ -51,6 +51,7 @@ const phaseTable = (page: ProbePage): Markup | null => {
 /** The main figures in view, the others folded away. */
 export const figures = ({ probe, analysis, writing }: ProbePage): Markup | null => {
   const { main, others } = holdTable(probe, analysis.share, analysis.confidence, writing);
+  if (main.length === 0) return null;
   const further = headedPairsTable("More figures of the hold", others);
   return markup`${headedPairsTable("The hold in figures", main)}
 ${further === null ? null : more("More figures", further)}`;
@@ -63,11 +64,11 @@ export const nightParts = async (page: ProbePage, level: HeadingLevel): Promise<
     .map((verdict, at) => dwellBlock(page, verdict, at))
     .filter((block) => block !== null);
   const phases = phaseTable(page);
+  const table = figures(page);
   return markup`${await nightFigure(page)}
 ${await holdFigure(page, level)}
 ${dwells.length === 0 ? null : markup`${heading(level, "Time inside and outside")}\n${dwells}`}
-${heading(level, "In figures")}
-${figures(page)}
+${table === null ? null : markup`${heading(level, "In figures")}\n${table}`}
 ${phases === null ? null : more("What happened when", phases)}`;
 };
 

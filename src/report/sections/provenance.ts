@@ -3,7 +3,7 @@ import type { AnalysedFile, Analysis } from "../../analysis.ts";
 import { markup, trustedMarkup } from "../markup.ts";
 import type { Markup } from "../markup.ts";
 import { grouped, percent } from "../number-format.ts";
-import { difference, temperatureRange, tolerance, uncertainty } from "../temperature-text.ts";
+import { askedRange, difference, tolerance, uncertainty } from "../temperature-text.ts";
 import { duration, firstReading } from "../time-text.ts";
 import { requirementText } from "../wording/answers.ts";
 import { cultureName } from "../wording/cultures.ts";
@@ -68,7 +68,7 @@ const optionRows = (analysis: Analysis, writing: Writing) => [
     text:
       analysis.room === null
         ? "not given"
-        : temperatureRange(writing, analysis.room.low, analysis.room.high),
+        : askedRange(writing, analysis.room.low, analysis.room.high),
   },
   { label: "Share of the time", text: percent(analysis.share, writing.space) },
   { label: "Confidence", text: percent(analysis.confidence, writing.space) },

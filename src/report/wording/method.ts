@@ -45,7 +45,7 @@ export const roomReach =
 
 /** Said only where it happened. */
 export const endedHold =
-  "The heat ended before the culture’s hours were over. Nothing in the readings tells whether a person or the appliance ended it: one chance in five was given to a person.";
+  "Where the heat ended before a culture’s hours were over, nothing in the readings tells whether a person or the appliance ended it: one chance in five was given to a person.";
 
 export const untold: readonly string[] = [
   "Water stood in for the food. Thicker food warms more slowly and unevenly; the probe tells of its own place only.",

@@ -17,6 +17,15 @@ it("says it in a sentence when all of the hold lay inside", () => {
   );
 });
 
+it("says it in a sentence when all of the hold lay outside on one side", () => {
+  const night = holdsNight();
+  const [probe] = night.probes;
+  const [verdict] = probe!.verdicts;
+  const dwell = { ...verdict!.dwell!, belowMinutes: probe!.night.hold!.hours * 60 };
+  const below = { ...probe!, verdicts: [{ ...verdict!, dwell }] };
+  expect(block({ ...night, probes: [below] })).toMatch(/^All 9 h 35 min of the hold lay below the/);
+});
+
 it("draws a strip with its parts in words otherwise", () => {
   const text = block(unprovenNight());
   expect(text).toContain("below for 20 min inside for 3 h 11 min above for 3 h 46 min");

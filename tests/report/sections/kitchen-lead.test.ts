@@ -2,7 +2,7 @@ import { expect, it } from "vitest";
 import { kitchenLead, unreadNote } from "../../../src/report/sections/kitchen-lead.ts";
 import { markupWriting } from "../../../src/report/writing.ts";
 import { visibleText } from "../drawing.ts";
-import { oneAppliance, sampleKitchen } from "../sample-kitchen.ts";
+import { manyCultures, oneAppliance, sampleKitchen } from "../sample-kitchen.ts";
 
 const writing = markupWriting("degC");
 const lead = (analysis = sampleKitchen()): string =>
@@ -15,6 +15,18 @@ it("says for each set-up, under its appliance, what it holds, what is open and w
   );
   expect(text).toContain("Adjustable cooker 38 °C (100.4 °F), Jars in water: holds for Low");
   expect(text).toContain("41 °C (105.8 °F), Straight in the basin: holds for Warm");
+});
+
+it("counts the misses where there are too many cultures to name them", () => {
+  const text = lead(manyCultures()).replaceAll(/ (?=[;.:])/g, "");
+  expect(text).toMatch(
+    /^Cooker with one warm program Jars in water: holds for Yoghurt, warm set \(99 %\); not proven for Warm long-hold blend \(81 %; test once more\); misses the other 4\./,
+  );
+  const box = oneAppliance("box");
+  const [setUp] = box.setUps;
+  const missed = manyCultures().setUps[0]!.verdicts.filter(({ verdict }) => verdict === "misses");
+  const five = { ...setUp!, verdicts: [...missed, missed[0]!] };
+  expect(lead({ ...box, setUps: [five] })).toContain("misses all 5");
 });
 
 it("names appliances not tested yet, and those whose tests could not be read", () => {

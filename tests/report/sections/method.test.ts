@@ -47,7 +47,7 @@ it("does not call assumed what was measured or stated", () => {
   const night = { ...holdsNight(), room: { low: 17, high: 25 } };
   const text = visibleText(methodSection(night, writing).html);
   expect(text).not.toContain("Nothing was said about the thermometer");
-  expect(text).toContain("The room was said to stay within 17.0 to 25.0 °C");
+  expect(text).toContain("The room was said to stay within 17 to 25 °C");
 });
 
 it("explains the three words with the confidence and share in force", () => {

@@ -45,3 +45,12 @@ it("makes do without a hold", async () => {
   expect(html).not.toContain("The hold, close up");
   expect(html).not.toContain("More figures");
 });
+
+it("has no heading over figures that are not there", async () => {
+  const night = noHoldNight();
+  const [probe] = night.probes;
+  const bare = { ...probe!, night: { ...probe!.night, warmUp: null } };
+  const html = await section({ ...night, probes: [bare] }, 0);
+  expect(html).not.toContain("In figures");
+  expect(html).toContain("What happened when");
+});

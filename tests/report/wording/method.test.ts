@@ -21,6 +21,6 @@ it("owns up to what is this program's own assumption", () => {
 
 it("says what one night cannot tell", () => {
   expect(roomReach).toMatch(/hardly shows how much of the room/);
-  expect(endedHold).toMatch(/Nothing in the readings tells/);
+  expect(endedHold).toMatch(/nothing in the readings tells/);
   expect(untold.join(" ")).toMatch(/Water stood in for the food/);
 });
