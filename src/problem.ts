@@ -50,6 +50,7 @@ export interface ProblemFacts {
   "kitchen-changed-meanwhile": { file: string };
   "kitchen-locked": { folder: string; holder: string; since: string };
   "file-unwritable": { file: string; why: string };
+  "answer-unwritable": { why: string };
   "path-leaves-folder": { path: string; why: string };
   "raw-file-missing": { file: string };
   "raw-file-changed": { file: string; expected: string; found: string };
@@ -178,6 +179,8 @@ const sentences: { [Code in ProblemCode]: (facts: ProblemFacts[Code]) => string 
     `Expected ${folder} free to be written, found it held by ${holder} since ${since}. Let that command finish, then give this one again; nothing was changed.`,
   "file-unwritable": ({ file, why }) =>
     `${file} could not be written (${why}). What was there before is unharmed; see to that, then give the command again.`,
+  "answer-unwritable": ({ why }) =>
+    `The answer could not be written (${why}). What it stored stays stored; see to that before you ask again.`,
   "path-leaves-folder": ({ path, why }) =>
     `Expected a path inside the kitchen folder, with forward slashes, found ${path} (${why}). Write it like readings/night.csv, and keep the file itself in the folder.`,
   "raw-file-missing": ({ file }) =>

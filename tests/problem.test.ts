@@ -64,6 +64,7 @@ const samples: { readonly [Code in ProblemCode]: ProblemFacts[Code] } = {
     since: "2026-11-25 22:30:00 UTC",
   },
   "file-unwritable": { file: "night/kitchen.yaml", why: "the disk is full" },
+  "answer-unwritable": { why: "the disk is full" },
   "path-leaves-folder": { path: "../night.csv", why: "it goes up by .." },
   "raw-file-missing": { file: "readings/night.csv" },
   "raw-file-changed": {

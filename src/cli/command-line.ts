@@ -102,8 +102,9 @@ export const parseCommandLine = (
     program.parse(spreadRepeated(line, entry?.options ?? []), { from: "user" });
   } catch (error) {
     if (!(error instanceof CommanderError)) throw error;
+    const words = program.commands.find((one) => one.name() === entry?.name)?.args ?? [];
     if (error.exitCode === 0) return { kind: "text", text: shown.trimEnd() };
-    return { kind: "problem", problem: usageProblem(error, entry ?? null) };
+    return { kind: "problem", problem: usageProblem(error, entry ?? null, words) };
   }
   return parsed;
 };

@@ -4,6 +4,8 @@ import type { ParsedLine } from "./command-line.ts";
 import { failure } from "./command-result.ts";
 import type { CommandResult, Shell } from "./command-result.ts";
 import { commandTable } from "./command-table.ts";
+import { systemReason } from "../folder/system-reason.ts";
+import { wrapText } from "../report/wrap-text.ts";
 
 /** Put in by the bundler from package.json. */
 declare const HOLDBAND_VERSION: string;
@@ -41,19 +43,34 @@ const unexpected = (error: unknown, json: boolean): CommandResult => {
 };
 
 /** A reader that stops early (`| head`) is no failure of ours. */
-const endQuietlyOnBrokenPipe = (error: NodeJS.ErrnoException): void => {
-  if (error.code !== "EPIPE") process.exitCode = 2;
+const answerLost = (error: NodeJS.ErrnoException): void => {
+  if (error.code === "EPIPE") return;
+  const why = systemReason(error);
+  print(failure({ code: "answer-unwritable", facts: { why } }, shell.version, false));
 };
+
+const errorsLost = ({ code }: NodeJS.ErrnoException): void => {
+  if (code !== "EPIPE") process.exitCode = 2;
+};
+
+/** Broken between words at the edge of a screen; in a file or a pipe each sentence stays whole. */
+const forScreen = (err: string): string =>
+  process.stderr.isTTY === true
+    ? err
+        .split("\n")
+        .flatMap((line) => wrapText(line, shell.width, "", line.startsWith("- ") ? "  " : ""))
+        .join("\n")
+    : err;
 
 const print = ({ out, err, exitCode }: CommandResult): void => {
   if (out !== "") process.stdout.write(`${out}\n`);
-  if (err !== "") process.stderr.write(`${err}\n`);
+  if (err !== "") process.stderr.write(`${forScreen(err)}\n`);
   process.exitCode = exitCode;
 };
 
 const main = async (line: readonly string[]): Promise<void> => {
-  process.stdout.on("error", endQuietlyOnBrokenPipe);
-  process.stderr.on("error", endQuietlyOnBrokenPipe);
+  process.stdout.on("error", answerLost);
+  process.stderr.on("error", errorsLost);
   const json = line.includes("--json");
   process.on("uncaughtException", (error) => {
     print(unexpected(error, json));

@@ -21,9 +21,16 @@ const missingIn = (error: CommanderError, entry: CommandEntry | null): string =>
   return first === undefined || bareName(first[0]) === name ? "none" : `no ${name}`;
 };
 
-const foundIn = (error: CommanderError, entry: CommandEntry | null): string => {
+const foundIn = (
+  error: CommanderError,
+  entry: CommandEntry | null,
+  words: readonly string[],
+): string => {
   if (error.code === "commander.missingArgument") return missingIn(error, entry);
-  if (error.code === "commander.excessArguments") return "more";
+  if (error.code === "commander.excessArguments") {
+    const first = words[entry?.arguments.length ?? 0] ?? "more";
+    return `"${first}" (words that belong together go in quotes)`;
+  }
   const name = quoted(error.message).split(" ")[0] ?? "";
   return error.code === "commander.optionMissingArgument" ? `${name} alone` : name;
 };
@@ -37,11 +44,16 @@ const expectedBy = ({ code }: CommanderError, entry: CommandEntry | null): strin
   return expectations[code] ?? "a command and its options";
 };
 
-export const usageProblem = (error: CommanderError, entry: CommandEntry | null): Problem => ({
+/** `words`: the arguments found on the line. */
+export const usageProblem = (
+  error: CommanderError,
+  entry: CommandEntry | null,
+  words: readonly string[],
+): Problem => ({
   code: "usage",
   facts: {
     expected: expectedBy(error, entry),
-    found: foundIn(error, entry),
+    found: foundIn(error, entry, words),
     suggestion: /\(Did you mean (?:one of )?(.*?)\?\)/.exec(error.message)?.[1] ?? "",
     command: entry === null ? "holdband" : `holdband ${entry.name}`,
   },

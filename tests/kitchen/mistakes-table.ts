@@ -62,6 +62,18 @@ export const mistakesTable: readonly (readonly [
     ["- Line 3: expected spaces before the line, two for each layer, found a tab."],
   ],
   [
+    "a tab, and what follows from it",
+    "holdband: 1\nappliances:\n  box:\n\tkind: cooker\n    steps: 30..45 by 1\n",
+    ["- Line 4: expected spaces before the line, two for each layer, found a tab."],
+  ],
+  [
+    "a line set in too little",
+    "holdband: 1\nappliances:\n  box:\n  kind: cooker\n    thermostat: yes\n",
+    [
+      '- Line 4: expected the lines of one group to begin in the same column, found "kind: cooker"; write for example two spaces before each of them.',
+    ],
+  ],
+  [
     "uneven columns",
     "holdband: 1\nappliances:\n  box:\n    kind: cooker\n   name: Box\n",
     [

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { Appliance, Control } from "../../src/kitchen/kitchen.ts";
 import { parseSetting, settingText } from "../../src/kitchen/setting.ts";
 import { problemText } from "../../src/problem.ts";
+import type { TemperatureUnit } from "../../src/quantity.ts";
 import { anySetting } from "./arbitrary-kitchen.ts";
 
 // Constructed appliances.
@@ -26,8 +27,12 @@ const celsiusOf = (appliance: Appliance, written: string | number): number | nul
   return found.ok && found.value.kind === "step" ? found.value.celsius : null;
 };
 
-const refusal = (appliance: Appliance, written: string | number | null): string => {
-  const found = parseSetting(appliance, written);
+const refusal = (
+  appliance: Appliance,
+  written: string | number | null,
+  unit?: TemperatureUnit,
+): string => {
+  const found = parseSetting(appliance, written, unit);
   return found.ok ? "" : problemText(found.problem);
 };
 
@@ -71,14 +76,12 @@ describe("parseSetting", () => {
   });
 
   it("speaks the kitchen's unit, and offers the letter that was left out", () => {
-    const said = (written: string): string => {
-      const found = parseSetting(fahrenheit, written, "degF");
-      return found.ok ? "" : problemText(found.problem);
-    };
-    expect(said("100")).toBe(
+    expect(refusal(fahrenheit, "100", "degF")).toBe(
       'Found "100" as a setting. Did you mean "100F"? Expected for Warm cooker: a step of 1 from 86 to 113 degF.',
     );
-    expect(said("38")).toContain("a step of 1 from 86 to 113 degF, nearest 100 or 101.");
+    expect(refusal(fahrenheit, "38", "degF")).toContain(
+      "a step of 1 from 86 to 113 degF, nearest 100 or 101.",
+    );
   });
 
   it("takes programs and marks by name, capitals aside, and numbers as marks", () => {

@@ -23,12 +23,20 @@ export const addEntry: CommandEntry = {
   needs: "at least one logger's file",
   options: [
     ...testOptions,
-    ["The probes", "--probe <name=role>", "where a probe sat: food, bath or room"],
-    ["The probes", "--thermometer <id>", "which thermometer measured, or NAME=ID for one probe"],
+    [
+      "The probes",
+      "--probe <name=role>",
+      "where a probe sat: food, bath or room; may be given again",
+    ],
+    [
+      "The probes",
+      "--thermometer <id>",
+      "which thermometer measured; NAME=ID for one probe, may be given again",
+    ],
     [
       "The file",
       "--starts <time>",
-      'first reading, where the file has no date: "2026-10-03 22:10"',
+      'first reading, where the file has no date: "2026-10-03 22:10"; FILE=TIME for one of several',
     ],
     ...fileOptions,
     ...kitchenOptions,

@@ -15,9 +15,13 @@ export const enterEntry: CommandEntry = {
     [
       "The probes",
       "--probe <name=role>",
-      "where a probe sat: food, bath or room (default Jar=food)",
+      "where a probe sat: food, bath or room; may be given again (default: Jar=food)",
     ],
-    ["The probes", "--thermometer <id>", "which thermometer was read, or NAME=ID for one probe"],
+    [
+      "The probes",
+      "--thermometer <id>",
+      "which thermometer was read; NAME=ID for one probe, may be given again",
+    ],
     ["The readings", "--unit <unit>", "unit of numbers without a letter: C or F"],
     [
       "The readings",

@@ -12,8 +12,8 @@ export const reportEntry: CommandEntry = {
   options: [
     ["The report", "--appliance <id>", "only this appliance"],
     ["The report", "--report <file>", "where to write it (default: reports/kitchen.html)"],
-    ["The answer", "--strict", "exit code 1 where a set-up or a test is not in order"],
     ...kitchenOptions,
+    ["The answer", "--strict", "exit code 1 where a set-up or a test is not in order"],
   ],
   example: `
 Example:

@@ -8,6 +8,7 @@ import { twoRoles } from "../check-options.ts";
 import type { Shell } from "../command-result.ts";
 import { answered, commandRun } from "../command-run.ts";
 import { fileShapes, readingOptionsOf } from "../file-option-shapes.ts";
+import { notToCome } from "../local-day.ts";
 import { folderOf, kitchenShapes, openKitchen } from "./kitchen-folder.ts";
 import { thermometerOf } from "./known-ids.ts";
 import type { NewTest, NewTestFile, ProbeThermometerId } from "./new-test.ts";
@@ -39,6 +40,11 @@ const strangeStart = (paths: readonly string[], { starts }: AddOptions): Outcome
   if (stray === undefined) return null;
   const expected = `one of the files given (${paths.join(", ")})`;
   return failed("option-invalid", { option: "--starts", expected, found: stray.file ?? "" });
+};
+
+const startToCome = ({ starts }: AddOptions, shell: Shell): Outcome<never> | null => {
+  const days = starts.map(({ at }) => new Date(at).toISOString().slice(0, 10));
+  return notToCome("--starts", days.toSorted().at(-1) ?? "", shell.now());
 };
 
 const strangeThermometer = (kitchen: Kitchen, options: AddOptions): Outcome<never> | null => {
@@ -104,7 +110,11 @@ export const add = commandRun(
   shape,
   ["probe", "column", "thermometer", "starts"],
   async (paths, options, shell) => {
-    const clash = twoRoles(options) ?? sameFileTwice(paths) ?? strangeStart(paths, options);
+    const clash =
+      twoRoles(options) ??
+      sameFileTwice(paths) ??
+      strangeStart(paths, options) ??
+      startToCome(options, shell);
     if (clash !== null) return clash;
     const opened = await openKitchen(folderOf(options));
     if (!opened.ok) return opened;

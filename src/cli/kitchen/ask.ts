@@ -1,5 +1,8 @@
 /** Questions at the terminal; loaded only where somebody sits there (`shell.asks`). */
-import { confirm, isCancel, select, text } from "@clack/prompts";
+import { confirm, isCancel, select, text, updateSettings } from "@clack/prompts";
+
+// Ctrl-D closes the terminal under the question; without this the program would end unsaid.
+updateSettings({ aliases: { "\u0004": "cancel" } });
 
 export interface Choice {
   readonly value: string;

@@ -54,13 +54,13 @@ export const cultureTable = (cultures: readonly Culture[], page: Page): readonly
   const sources = [...new Set(cultures.flatMap(sourceTexts))];
   const marksOf = (culture: Culture): string => {
     const marks = sourceTexts(culture).map((text) => sources.indexOf(text) + 1);
-    return new Set(marks).size === 1 ? `${marks[0]}` : marks.join(" ");
+    return new Set(marks).size === 1 ? `${marks[0]}` : marks.join(",");
   };
   const signs = unit === "degC" ? ["degC", "degF"] : ["degF", "degC"];
   const [first = "", second = ""] = signs.map((sign) =>
     page.ascii ? sign : sign.replace("deg", "°"),
   );
-  const head = ["", `window ${first} (${second})`, "target", "ceiling", "hours", "from"];
+  const head = ["", `window ${first} (${second})`, "target", "ceiling", "h", "from"];
   const table = columns([head, ...cultures.map((one) => rowOf(one, marksOf(one), unit))], page);
   const notes = sources.flatMap((text, at) => wrapText(text, width, `[${at + 1}] `, "    "));
   const several = cultures.some((one) => new Set(sourceTexts(one)).size > 1);

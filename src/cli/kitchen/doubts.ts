@@ -6,7 +6,7 @@ import { asciiText } from "../../report/clean-text.ts";
 import { openQuestionText } from "../../report/wording/check-questions.ts";
 import type { CheckQuestion } from "../../thermometer/check-question.ts";
 import { thermometerModel } from "../../thermometer/thermometer-model.ts";
-import type { Thermometer } from "../../thermometer/thermometer.ts";
+import type { Thermometer, ThermometerCheck } from "../../thermometer/thermometer.ts";
 
 const keyOf = ({ check, code }: CheckQuestion): string => `${check} ${code}`;
 
@@ -15,6 +15,19 @@ const newDoubts = (before: Thermometer | null, after: Thermometer): readonly Che
   const old = before === null ? [] : thermometerModel(before).questions;
   const known = new Set(old.filter(({ leftOut }) => leftOut).map(keyOf));
   return thermometerModel(after).questions.filter((one) => one.leftOut && !known.has(keyOf(one)));
+};
+
+const placeNeeded = (check: ThermometerCheck | undefined): Outcome<never> => {
+  const hasPressure = check?.kind === "boiling" && check.place.pressure !== null;
+  return hasPressure
+    ? failed("option-missing", {
+        option: "--altitude",
+        why: "a pressure at sea level says what it is higher up only with the height",
+      })
+    : failed("option-missing", {
+        option: "--altitude or --pressure",
+        why: "water boils cooler the higher one lives, and nothing says where this boiled",
+      });
 };
 
 /** The questions in words as a problem; null where nothing new looks wrong. */
@@ -28,12 +41,8 @@ export const doubtful = (
   // A confirmed check may put an older one in doubt; that is shown, and stops nothing.
   const doubts = newDoubts(before, after).filter(({ check }) => !confirmed || check >= first);
   if (doubts.length === 0) return null;
-  if (doubts.some(({ code }) => code === "boiling-place-unknown")) {
-    return failed("option-missing", {
-      option: "--altitude or --pressure",
-      why: "water boils cooler the higher one lives, and nothing says where this boiled",
-    });
-  }
+  const placeless = doubts.find(({ code }) => code === "boiling-place-unknown");
+  if (placeless !== undefined) return placeNeeded(after.checks[placeless.check]);
   const writing = { unit, space: " ", ascii: true };
   const texts = doubts.map((one) => asciiText(openQuestionText(one, writing)));
   const questions = [...new Set(texts)].join(" ");

@@ -1,13 +1,15 @@
 /** What is said after a water test was stored: where it is, and what the night says. */
 import { toContract } from "../../report/contract.ts";
 import { toTerminal } from "../../report/terminal.ts";
+import { wrapText } from "../../report/wrap-text.ts";
 import type { Shell } from "../command-result.ts";
 import type { StoredTest } from "./new-test.ts";
 
 const noCulture =
   'No culture is listed in this kitchen, so nothing was judged. "holdband culture" lists those in the catalogue, "holdband culture yoghurt" takes one in.';
 
-const next = '"holdband report" shows it beside the other tests.';
+const next =
+  'This judges the night by itself; "holdband report" weighs it together with the other tests.';
 
 export const storedTestText = ({ id, files, reading }: StoredTest, shell: Shell): string => {
   const { colour, ascii, width } = shell;
@@ -19,7 +21,7 @@ export const storedTestText = ({ id, files, reading }: StoredTest, shell: Shell)
     "",
     night,
     "",
-    ...(judged ? [next] : [noCulture, next]),
+    ...wrapText(judged ? next : noCulture, width),
   ].join("\n");
 };
 

@@ -19,6 +19,16 @@ import { newChecks } from "./new-checks.ts";
 import { thermometerFindings, windowsAsked } from "./thermometer-findings.ts";
 import type { ThermometerOptions } from "./thermometer-options.ts";
 
+/** Typed once, the height need not be typed again. */
+const altitudeNote = (
+  kitchen: Kitchen | null,
+  { altitude }: ThermometerOptions,
+  stored: string | null,
+): string =>
+  stored === null || altitude === undefined || kitchen === null || kitchen.altitude !== null
+    ? ""
+    : `\nWith "altitude: ${altitude.written}" in ${stored}, later checks need no --altitude.\n`;
+
 const answer = (
   thermometer: KitchenThermometer,
   kitchen: Kitchen | null,
@@ -33,7 +43,7 @@ const answer = (
   return answered(
     options,
     shell,
-    thermometerText(findings, shell),
+    thermometerText(findings, shell) + altitudeNote(kitchen, options, stored),
     thermometerContract(findings, shell.version),
   );
 };

@@ -8,7 +8,7 @@ import { done, failed } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
 import type { CommandResult, Shell } from "../command-result.ts";
 import { commandRun } from "../command-run.ts";
-import { localDay } from "../local-day.ts";
+import { localDay, notToCome } from "../local-day.ts";
 import { askAboutDoubts } from "./ask-about-doubts.ts";
 import { doubtful } from "./doubts.ts";
 import { editKitchen } from "./edit-kitchen.ts";
@@ -121,7 +121,9 @@ export const thermometer = commandRun(
   thermometerShape,
   repeatedOptions,
   async ([id], options, shell) => {
-    const gap = incomplete(options);
+    const { date } = options;
+    const early = date === undefined ? null : notToCome("--date", date, shell.now());
+    const gap = incomplete(options) ?? early;
     if (gap !== null) return gap;
     if (id !== undefined && !anythingSaid(options)) return show(id, options, shell);
     const run = (said: ThermometerOptions): Promise<Outcome<CommandResult>> =>

@@ -43,15 +43,18 @@ const notMap = faultAt(
 
 const withoutMark = (text: string): string => (text.startsWith("\uFEFF") ? text.slice(1) : text);
 
-/** Of several complaints about one line only the first: the others follow from it. */
-const syntaxFaults = (errors: readonly YAMLError[], text: string, lines: LineCounter): Fault[] => {
+/** Of several complaints about one line only the first, and beside tabs none: the others follow from it. */
+const syntaxFaults = (all: readonly YAMLError[], text: string, lines: LineCounter): Fault[] => {
+  const tabs = all.filter(({ code }) => code === "TAB_AS_INDENT");
+  const errors = tabs.length > 0 ? tabs : all;
   const byLine = new Map<number, Fault>();
   const written = text.split("\n");
   for (const error of errors) {
     const { line } = lines.linePos(Math.min(error.pos[0], text.length));
     if (byLine.has(line)) continue;
-    const { expected, example, found } = syntaxWords(error);
-    const shown = printable(written[line - 1] ?? "");
+    const wrong = written[line - 1] ?? "";
+    const { expected, example, found } = syntaxWords(error, wrong);
+    const shown = printable(wrong);
     const said = shown === "" ? "the end of the file" : `"${shown}"`;
     byLine.set(line, faultAt(line, expected, found ?? said, example));
   }

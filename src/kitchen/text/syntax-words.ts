@@ -62,8 +62,16 @@ const anythingElse: Words = {
   example: "room: 17..24",
 };
 
-/** What should have stood there, and an example, for one complaint. */
-export const syntaxWords = (error: YAMLError): Words =>
+const wordsFor = (error: YAMLError): Words =>
   byMessage.find(([pattern]) => pattern.test(error.message))?.[1] ??
   byCode[error.code] ??
   anythingElse;
+
+/** "a: b: c"; without the second colon the parser's complaint is about where the line begins. */
+const hasTwoColons = (line: string): boolean => /:\s.*:(?:\s|$)/.test(line);
+
+/** What should have stood there, and an example, for one complaint about a line. */
+export const syntaxWords = (error: YAMLError, line: string): Words => {
+  if (error.code === "BLOCK_AS_IMPLICIT_KEY" && !hasTwoColons(line)) return sameColumn;
+  return wordsFor(error);
+};

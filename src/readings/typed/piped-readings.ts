@@ -1,5 +1,5 @@
 /** A whole text of typed lines, as it comes through a pipe. */
-import { done } from "../../problem.ts";
+import { done, failed } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
 import type { TemperatureUnit } from "../../quantity.ts";
 import { isBlankLine, readTypedLine } from "./typed-line.ts";
@@ -80,8 +80,12 @@ export const pipedReadings = (text: string, options: PipedOptions): Outcome<Type
   const lines = readLines(text, probes);
   if (!lines.ok) return lines;
   if (lines.value.length < fewest) {
-    const advice = "Write one on each line, like 22:30 41.2.";
-    return unread(null, "at least two readings", String(lines.value.length), advice);
+    return failed("reading-unread", {
+      line: null,
+      expected: "at least two readings",
+      found: String(lines.value.length),
+      advice: "Write one on each line, like 22:30 41.2.",
+    });
   }
   const found = unit ?? writtenUnit(lines.value) ?? usualUnit;
   return collect(lines.value, emptyLog(probes, found, firstDay, false), now);

@@ -28,6 +28,7 @@ describe("add", () => {
     const out = ok("add", cookerNight, ...setUp, "--fill", "2 L", "--room", "17..24");
     expect(out).toContain("Stored as step-cooker-38-jars-2026-02-19");
     expect(out).toMatch(/^\[(?:HOLDS|UNPROVEN)\] Jar/m);
+    expect(out).toContain("This judges the night by itself");
     const copy = readFileSync(join(folder, "readings", "adjustable-cooker.csv"));
     expect(copy.equals(readFileSync(cookerNight))).toBe(true);
     const [test] = kitchen().tests;
@@ -54,7 +55,9 @@ describe("add", () => {
   it("names a test in the kitchen's unit", () => {
     const { ok, folder, text } = equippedKitchen();
     write(folder, "kitchen.yaml", text().replace("unit: C", "unit: F"));
-    expect(ok("add", cookerNight, ...setUp)).toContain("Stored as step-cooker-100.4f-jars-2026-02-19");
+    expect(ok("add", cookerNight, ...setUp)).toContain(
+      "Stored as step-cooker-100.4f-jars-2026-02-19",
+    );
   });
 
   it("recognises the same file under another name, and changes nothing", () => {

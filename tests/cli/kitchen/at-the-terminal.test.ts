@@ -16,6 +16,7 @@ type Step = { readonly wait: string } | { readonly type: string };
 
 const down = "\u001B[B";
 const ctrlC = "\u0003";
+const ctrlD = "\u0004";
 
 const atTerminal = (cwd: string, words: readonly string[], steps: readonly Step[]): string => {
   const command = [process.execPath, program, ...words];
@@ -56,13 +57,16 @@ describe.skipIf(!hasTerminal)("at a terminal", () => {
     expect(kitchen().tests[0]?.files[0]?.probes[0]?.thermometer).toBe("pen");
   });
 
-  it("add stores nothing where the person stops", () => {
+  it.each([
+    ["Ctrl-C", ctrlC],
+    ["Ctrl-D", ctrlD],
+  ])("add stores nothing where the person stops by %s, and says so", (_, key) => {
     const { folder } = equippedKitchen();
     const before = listing(folder);
     const screen = atTerminal(
       folder,
       ["add", cookerNight, "--appliance", "box"],
-      [{ wait: "What was box set to?" }, { type: ctrlC }],
+      [{ wait: "What was box set to?" }, { type: key }],
     );
     expect(screen).toContain("nothing was stored");
     expect(screen).toContain("ended with 2");

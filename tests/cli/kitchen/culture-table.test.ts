@@ -15,6 +15,8 @@ describe("cultureTable", () => {
       for (const { id } of cultures) {
         expect(lines.filter((line) => line.startsWith(`${id} `))).toHaveLength(1);
       }
+      // A row is one line: its marks do not run on below it.
+      expect(lines.indexOf("")).toBe(cultures.length + 1);
     }
   });
 

@@ -61,6 +61,8 @@ const refusals: readonly (readonly [words: readonly string[], code: string, says
   [["add", cookerNight, cookerNight, ...setUp], "options-contradict", "one file"],
   [["add", cookerNight, ...setUp, "--column", "Pot"], "column-unknown", "Pot"],
   [["add", cookerNight, ...setUp, "--starts", "tomorrow"], "option-invalid", "--starts expects"],
+  [["add", cookerNight, ...setUp, "--starts", "2099-01-01 20:00"], "option-invalid", "not to come"],
+  [["container", "pots", "--stands", "jars", "in", "water"], "usage", 'found "in" (words that'],
   [["add", cookerNight, ...setUp, "--starts", "x.csv=2026-10-03 22:10"], "option-invalid", "x.csv"],
   [["add", cookerNight, ...setUp, "--room", "25..17"], "option-invalid", "--room expects"],
   [["add", cookerNight, ...setUp, "--name", "a\u0007b"], "kitchen-change-refused", "name"],

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { contractOf, holdband, listing, temporaryFolder } from "../run-holdband.ts";
+import { contractOf, holdband, listing, temporaryFolder, write } from "../run-holdband.ts";
 import type { Run } from "../run-holdband.ts";
 import { emptyKitchen, equippedKitchen } from "./run-kitchen.ts";
 
@@ -97,6 +97,12 @@ describe("thermometer without a kitchen", () => {
     [["--boiling", "97", "--pressure", "851"], "option-invalid", "with its unit"],
     [["--ice", "cold"], "option-invalid", "--ice expects"],
     [["--ice", "0.3", "--date", "2026-02-30"], "option-invalid", "--date expects"],
+    [["--ice", "0.3", "--date", "2099-01-01"], "option-invalid", "not to come"],
+    [
+      ["--boiling", "97", "--pressure", "1013 hPa", "--pressure-at", "sea-level"],
+      "option-missing",
+      "--altitude is needed",
+    ],
     [["--accuracy", "0"], "option-invalid", "--accuracy expects"],
     [[], "option-missing", "--ice, --boiling or --reference"],
     [["pen", "--ice", "0.3"], "kitchen-missing", "holdband init"],
@@ -121,6 +127,17 @@ describe("thermometer in a kitchen", () => {
     expect(pen?.checks[0]?.date).toBe("2026-02-14");
     ok(...words);
     expect(kitchen().thermometers[0]?.checks).toHaveLength(1);
+  });
+
+  it("says once where the height is kept for all checks to come", () => {
+    const { ok, folder, text } = emptyKitchen();
+    const words = ["thermometer", "pen", "--boiling", "95.5", "--altitude", "1450 m"];
+    expect(ok(...words)).toContain('With "altitude: 1450 m" in kitchen.yaml');
+    write(folder, "kitchen.yaml", text().replace("# altitude: 1450 m #", "altitude: 1450 m #"));
+    expect(ok(...words, "--date", "2026-02-14")).not.toContain("With ");
+    expect(ok("thermometer", "pen", "--boiling", "95.6", "--date", "2026-02-15")).toContain(
+      "Stored",
+    );
   });
 
   it("dates a check today where no day was said", () => {

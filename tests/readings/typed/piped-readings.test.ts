@@ -65,7 +65,7 @@ describe("pipedReadings", () => {
     ["21:30 105.8\n22:30 106", "Line 1: 105.8 is hotter than boiling water in degC"],
     ["+15 41\n22:30 41", "Line 1: Expected a clock's time for the first reading"],
     ["2026-10-05 21:30 41\n7:00 41", "still to come by this computer's clock"],
-    ["21:30 41", "at least two readings"],
+    ["21:30 41", "at least two readings, found 1."],
     ["", "at least two readings"],
     ["PK\u0003\u0004\0\0", "Line 1: Expected"],
   ])("%j is refused: %s", (text, words) => {
