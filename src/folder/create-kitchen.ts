@@ -1,14 +1,13 @@
 /** Starting a kitchen folder without touching anything that is there. */
-import { lstat, mkdir, open, rm } from "node:fs/promises";
+import { lstat, mkdir } from "node:fs/promises";
 import type { Stats } from "node:fs";
 import { join } from "node:path";
 import { done, failed } from "../problem.ts";
 import type { Outcome } from "../problem.ts";
 import { kitchenPath } from "./kitchen-bytes.ts";
-import { placeNew } from "./place-new.ts";
+import { writeNew } from "./place-new.ts";
 import { syncFolder } from "./sync-folder.ts";
 import { systemReason } from "./system-reason.ts";
-import { temporaryPath } from "./temporary-file.ts";
 
 export const readingsName = "readings";
 export const reportsName = "reports";
@@ -27,20 +26,6 @@ const inTheWay = async (folder: string): Promise<string | null> => {
   return null;
 };
 
-const writeNew = async (folder: string, text: string): Promise<boolean> => {
-  const part = temporaryPath(folder);
-  try {
-    const handle = await open(part, "wx");
-    await handle
-      .writeFile(text)
-      .then(() => handle.sync())
-      .finally(() => handle.close());
-    return await placeNew(part, kitchenPath(folder));
-  } finally {
-    await rm(part, { force: true });
-  }
-};
-
 const create = async (folder: string, text: string): Promise<Outcome<void>> => {
   const file = kitchenPath(folder);
   if ((await find(file)) !== null) return failed("kitchen-exists", { file });
@@ -49,7 +34,7 @@ const create = async (folder: string, text: string): Promise<Outcome<void>> => {
   await mkdir(join(folder, readingsName), { recursive: true });
   await mkdir(join(folder, reportsName), { recursive: true });
   // Last, because it is what makes a folder a kitchen; and another may have been quicker.
-  if (!(await writeNew(folder, text))) return failed("kitchen-exists", { file });
+  if (!(await writeNew(file, text))) return failed("kitchen-exists", { file });
   await syncFolder(folder);
   return done(undefined);
 };

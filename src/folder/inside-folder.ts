@@ -3,7 +3,7 @@ import { lstat, realpath } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
 import { done, failed } from "../problem.ts";
 import type { Outcome } from "../problem.ts";
-import { systemReason } from "./system-reason.ts";
+import { isAbsent, systemReason } from "./system-reason.ts";
 import { isWithin } from "./within.ts";
 
 /** What is wrong with the path as it is written; null: nothing. Alike on every system. */
@@ -22,7 +22,7 @@ const realOrPlanned = async (path: string): Promise<string | null> => {
   try {
     return await realpath(path);
   } catch (error) {
-    if (!["ENOENT", "ENOTDIR"].includes((error as NodeJS.ErrnoException).code ?? "")) throw error;
+    if (!isAbsent(error)) throw error;
   }
   // There, and yet not: a link to nothing; where it would lead, nobody can say.
   if ((await lstat(path).catch(() => null)) !== null) return null;

@@ -3,7 +3,7 @@ import { open, stat } from "node:fs/promises";
 import { join } from "node:path";
 import { done, failed } from "../problem.ts";
 import type { Outcome } from "../problem.ts";
-import { systemReason } from "./system-reason.ts";
+import { isAbsent, systemReason } from "./system-reason.ts";
 
 export const kitchenName = "kitchen.yaml";
 export const kitchenPath = (folder: string): string => join(folder, kitchenName);
@@ -14,9 +14,6 @@ export interface KitchenBytes {
 }
 
 const largest = 5_000_000;
-
-const isAbsent = (error: unknown): boolean =>
-  ["ENOENT", "ENOTDIR"].includes((error as NodeJS.ErrnoException).code ?? "");
 
 const whyNot = async (folder: string, error: unknown): Promise<Outcome<never>> => {
   const file = kitchenPath(folder);

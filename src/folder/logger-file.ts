@@ -6,7 +6,7 @@ import { basename } from "node:path";
 import { done, failed } from "../problem.ts";
 import type { Outcome, Problem } from "../problem.ts";
 import type { ByteSource } from "../readings/readings-file.ts";
-import { systemReason } from "./system-reason.ts";
+import { isAbsent, systemReason } from "./system-reason.ts";
 
 const chunkBytes = 1024 * 1024;
 
@@ -18,11 +18,10 @@ export interface LoggerFile extends ByteSource {
   readonly broken: () => Problem | null;
 }
 
-const couldNotOpen = (file: string, error: unknown): Outcome<never> => {
-  const code = (error as NodeJS.ErrnoException).code;
-  if (code === "ENOENT" || code === "ENOTDIR") return failed("file-missing", { file });
-  return failed("file-unreadable", { file, why: systemReason(error) });
-};
+const couldNotOpen = (file: string, error: unknown): Outcome<never> =>
+  isAbsent(error)
+    ? failed("file-missing", { file })
+    : failed("file-unreadable", { file, why: systemReason(error) });
 
 const streamed = (path: string, name: string, bytes: number, onBytes: (n: number) => void) => {
   const hash = createHash("sha256");

@@ -15,7 +15,7 @@ import { fileHash } from "./file-hash.ts";
 import { insideFolder } from "./inside-folder.ts";
 import { openLoggerFile } from "./logger-file.ts";
 import type { LoggerFile } from "./logger-file.ts";
-import { systemReason } from "./system-reason.ts";
+import { isAbsent, systemReason } from "./system-reason.ts";
 
 const shownDigits = 12;
 
@@ -35,8 +35,7 @@ const verify = async (path: string, { path: file, sha256 }: TestFile): Promise<O
     const found = await fileHash(path);
     return found === sha256.toLowerCase() ? done(undefined) : changed(file, sha256, found);
   } catch (error) {
-    const code = (error as NodeJS.ErrnoException).code;
-    return code === "ENOENT" || code === "ENOTDIR"
+    return isAbsent(error)
       ? failed("raw-file-missing", { file })
       : failed("file-unreadable", { file, why: systemReason(error) });
   }

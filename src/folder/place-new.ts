@@ -1,5 +1,7 @@
 /** Giving a finished file its name without ever writing over another. */
 import { link, open, rename, rm } from "node:fs/promises";
+import { dirname } from "node:path";
+import { temporaryPath, writeFlushed } from "./temporary-file.ts";
 
 const codeOf = (error: unknown): string => (error as NodeJS.ErrnoException).code ?? "";
 
@@ -37,4 +39,18 @@ export const placeNew = async (part: string, path: string): Promise<boolean> => 
   }
   await rm(part, { force: true });
   return true;
+};
+
+/**
+ * A new file with `content`, whole or not at all; false where the name is
+ * taken. Throws the system's error, and then leaves nothing behind.
+ */
+export const writeNew = async (path: string, content: string): Promise<boolean> => {
+  const part = temporaryPath(dirname(path));
+  try {
+    await writeFlushed(part, content);
+    return await placeNew(part, path);
+  } finally {
+    await rm(part, { force: true }).catch(() => undefined);
+  }
 };

@@ -2,7 +2,7 @@
 import { realpath, stat } from "node:fs/promises";
 import { done, failed } from "../problem.ts";
 import type { Outcome } from "../problem.ts";
-import { systemReason } from "./system-reason.ts";
+import { isAbsent, systemReason } from "./system-reason.ts";
 
 /** The source's real path, if it is a file that can be kept. */
 export const rawSource = async (path: string): Promise<Outcome<string>> => {
@@ -14,8 +14,7 @@ export const rawSource = async (path: string): Promise<Outcome<string>> => {
     }
     return found.size === 0 ? failed("file-empty", { file: path }) : done(await realpath(path));
   } catch (error) {
-    const code = (error as NodeJS.ErrnoException).code;
-    return code === "ENOENT" || code === "ENOTDIR"
+    return isAbsent(error)
       ? failed("file-missing", { file: path })
       : failed("file-unreadable", { file: path, why: systemReason(error) });
   }

@@ -6,7 +6,7 @@ import type { BigIntStats } from "node:fs";
 import { done, failed } from "../problem.ts";
 import type { Outcome } from "../problem.ts";
 import { systemReason } from "./system-reason.ts";
-import { temporaryPath } from "./temporary-file.ts";
+import { temporaryPath, writeFlushed } from "./temporary-file.ts";
 
 export interface StagedRaw {
   /** The temporary file; whoever staged it removes it or gives it a name. */
@@ -113,11 +113,7 @@ export const stageText = async (folder: string, text: string): Promise<Outcome<S
   const part = temporaryPath(folder);
   const content = Buffer.from(text);
   try {
-    const target = await open(part, "wx");
-    await target
-      .writeFile(content)
-      .then(() => target.sync())
-      .finally(() => target.close());
+    await writeFlushed(part, content);
     const sha256 = createHash("sha256").update(content).digest("hex");
     return done({ part, sha256, bytes: content.length });
   } catch (error) {

@@ -14,7 +14,12 @@ const reasons: ReadonlyMap<string, string> = new Map([
   ["EMFILE", "too many files are open"],
 ]);
 
+const codeOf = (error: unknown): string => (error as NodeJS.ErrnoException).code ?? "";
+
+/** Whether the system says that there is nothing at the path. */
+export const isAbsent = (error: unknown): boolean => ["ENOENT", "ENOTDIR"].includes(codeOf(error));
+
 export const systemReason = (error: unknown): string => {
-  const code = (error as NodeJS.ErrnoException).code ?? "";
+  const code = codeOf(error);
   return reasons.get(code) ?? (code === "" ? "an unknown reason" : `the system says ${code}`);
 };

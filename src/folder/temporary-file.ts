@@ -1,6 +1,6 @@
 /** Temporary files beside their targets, and sweeping up those of dead processes. */
 import { randomBytes } from "node:crypto";
-import { readdir, rm, stat } from "node:fs/promises";
+import { open, readdir, rm, stat } from "node:fs/promises";
 import { join } from "node:path";
 import { lifeOf, thisPlace } from "./process-mark.ts";
 
@@ -10,6 +10,15 @@ const oldMs = 60 * 60 * 1000;
 /** A new name in `folder`; the name says whose it is, so that others can tell whether he lives. */
 export const temporaryPath = (folder: string): string =>
   join(folder, `.holdband-${thisPlace}-${process.pid}-${randomBytes(6).toString("hex")}.part`);
+
+/** Creates `path`, which must not be there, with `content` on the disk and not only on its way there. */
+export const writeFlushed = async (path: string, content: string | Uint8Array): Promise<void> => {
+  const handle = await open(path, "wx");
+  await handle
+    .writeFile(content)
+    .then(() => handle.sync())
+    .finally(() => handle.close());
+};
 
 const namePattern = /^\.holdband-([0-9a-f]{12})-(\d{1,10})-[0-9a-f]{12}\.part$/;
 

@@ -1,7 +1,7 @@
 import { existsSync, mkdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { placeByReserving, placeNew } from "../../src/folder/place-new.ts";
+import { placeByReserving, placeNew, writeNew } from "../../src/folder/place-new.ts";
 import { namesIn, temporaryFolder, write } from "./temporary-folder.ts";
 
 describe.each([
@@ -39,5 +39,21 @@ describe.each([
     expect(namesIn(folder)).toEqual([]);
     const part = write(folder, "part", "x");
     await expect(place(part, join(folder, "no", "one"))).rejects.toThrow("ENOENT");
+  });
+});
+
+describe("writeNew", () => {
+  it("writes a file whole, and never over another", async () => {
+    const folder = temporaryFolder();
+    const path = join(folder, "night.csv");
+    expect(await writeNew(path, "new")).toBe(true);
+    expect(await writeNew(path, "newer")).toBe(false);
+    expect(readFileSync(path, "utf8")).toBe("new");
+    expect(namesIn(folder)).toEqual(["night.csv"]);
+  });
+
+  it("throws the system's error where there is no folder", async () => {
+    const path = join(temporaryFolder(), "none", "night.csv");
+    await expect(writeNew(path, "new")).rejects.toMatchObject({ code: "ENOENT" });
   });
 });

@@ -1,9 +1,8 @@
 /** A new file, whole or not at all, and never over another. */
-import { open, rm, stat } from "node:fs/promises";
+import { stat } from "node:fs/promises";
 import { dirname, resolve } from "node:path";
-import { placeNew } from "../../folder/place-new.ts";
+import { writeNew } from "../../folder/place-new.ts";
 import { systemReason } from "../../folder/system-reason.ts";
-import { temporaryPath } from "../../folder/temporary-file.ts";
 import { done, failed } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
 
@@ -20,17 +19,9 @@ export const isFreeName = async (file: string): Promise<Outcome<void>> => {
 };
 
 export const writeNewFile = async (file: string, text: string): Promise<Outcome<void>> => {
-  const part = temporaryPath(dirname(resolve(file)));
   try {
-    const handle = await open(part, "wx");
-    await handle
-      .writeFile(text)
-      .then(() => handle.sync())
-      .finally(() => handle.close());
-    return (await placeNew(part, resolve(file))) ? done(undefined) : taken(file);
+    return (await writeNew(resolve(file), text)) ? done(undefined) : taken(file);
   } catch (error) {
     return failed("file-unwritable", { file, why: systemReason(error) });
-  } finally {
-    await rm(part, { force: true }).catch(() => undefined);
   }
 };

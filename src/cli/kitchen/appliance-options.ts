@@ -2,6 +2,7 @@
 import * as z from "zod";
 import { applianceKinds } from "../../kitchen/kitchen.ts";
 import type { ApplianceEntry } from "../../kitchen/edits/entries.ts";
+import { controlKeys } from "../../kitchen/schema/appliance-schema.ts";
 import { readSteps } from "../../kitchen/schema/control-text.ts";
 import { readWord } from "../../kitchen/schema/written-names.ts";
 import { done, failed } from "../../problem.ts";
@@ -32,8 +33,6 @@ export const applianceShape = z.object({
 
 export type ApplianceOptions = z.infer<typeof applianceShape>;
 
-const controls = ["control", "programs", "steps", "marks"] as const;
-
 const stepsEntry = (steps: string, step: string | undefined): Outcome<ApplianceEntry> => {
   const written = step === undefined ? steps : `${steps} by ${step}`;
   if (readSteps(written) !== null) return done({ steps: written });
@@ -47,7 +46,7 @@ const stepsEntry = (steps: string, step: string | undefined): Outcome<ApplianceE
 
 /** The control that was said; nothing where none was. */
 const controlEntry = (options: ApplianceOptions): Outcome<ApplianceEntry> => {
-  const [first, second] = controls.filter((key) => options[key] !== undefined);
+  const [first, second] = controlKeys.filter((key) => options[key] !== undefined);
   if (first !== undefined && second !== undefined) {
     const why = "an appliance has one kind of control";
     return failed("options-contradict", { first: `--${first}`, second: `--${second}`, why });

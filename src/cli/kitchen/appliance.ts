@@ -2,6 +2,7 @@
 import type { ApplianceEntry } from "../../kitchen/edits/entries.ts";
 import { withAppliance } from "../../kitchen/edits/with-appliance.ts";
 import type { Kitchen } from "../../kitchen/kitchen.ts";
+import { controlKeys } from "../../kitchen/schema/appliance-schema.ts";
 import { failed } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
 import { commandRun } from "../command-run.ts";
@@ -10,13 +11,11 @@ import { applianceList } from "./kitchen-lists.ts";
 import { applianceOf } from "./known-ids.ts";
 import { sectionCommand } from "./section-command.ts";
 
-const controls = ["control", "programs", "steps", "marks"] as const;
-
 const incomplete = (said: ApplianceEntry, id: string): Outcome<never> | null => {
   if (said.kind === undefined) {
     return failed("option-missing", { option: "--kind", why: `${id} is new to this kitchen` });
   }
-  if (controls.some((key) => said[key] !== undefined)) return null;
+  if (controlKeys.some((key) => said[key] !== undefined)) return null;
   const option = "--control fixed, --programs, --steps or --marks";
   const why = `${id} is new to this kitchen, and a verdict is about one setting`;
   return failed("option-missing", { option, why });

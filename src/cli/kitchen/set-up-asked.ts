@@ -48,9 +48,13 @@ const choose = async (
   return chosen === null ? stopped : done(chosen);
 };
 
-const choicesOf = (
+/** By their names, with the id where that is another. */
+export const choicesOf = (
   entries: readonly { readonly id: string; readonly name: string }[],
-): readonly Choice[] => entries.map(({ id, name }) => ({ value: id, label: name, hint: id }));
+): readonly Choice[] =>
+  entries.map(({ id, name }) =>
+    Object.assign({ value: id, label: name }, name === id ? {} : { hint: id }),
+  );
 
 const positions = (control: Control): readonly string[] => {
   if (control.kind === "programs") return control.programs;

@@ -2,6 +2,7 @@
 import type { Kitchen } from "../../kitchen/kitchen.ts";
 import { done, failed } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
+import { choicesOf } from "./set-up-asked.ts";
 
 const unknown = " ";
 
@@ -12,8 +13,10 @@ export const askThermometer = async (
 ): Promise<Outcome<string | null>> => {
   if (thermometers.length === 0) return done(null);
   const { chooseOne } = await import("./ask.ts");
-  const known = thermometers.map(({ id, name }) => ({ value: id, label: name, hint: id }));
-  const choices = [...known, { value: unknown, label: "Another one, not in the kitchen" }];
+  const choices = [
+    ...choicesOf(thermometers),
+    { value: unknown, label: "Another one, not in the kitchen" },
+  ];
   const chosen = await chooseOne(question, choices);
   if (chosen === null) return failed("stopped", { what: "every question" });
   return done(chosen === unknown ? null : chosen);

@@ -19,7 +19,10 @@ const finding = ({ analysis, writing }: KitchenPage, { verdicts }: SetUpAnalysis
   const misses = verdicts.filter(({ verdict }) => verdict === "misses").length;
   const folded = verdicts.length > mostInWords && misses > 1;
   const told = folded ? verdicts.filter(({ verdict }) => verdict !== "misses") : verdicts;
-  const rest = misses === verdicts.length ? `misses all ${misses}` : `misses the other ${misses}`;
+  const rest =
+    misses === verdicts.length
+      ? `misses all${writing.space}${misses}`
+      : `misses the other${writing.space}${misses}`;
   const parts = clauses(told, analysis.confidence, writing).map(
     ({ word, text }) => markup`<span class="${word ?? ""}">${text}</span>`,
   );

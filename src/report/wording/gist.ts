@@ -36,7 +36,9 @@ const settling: Readonly<Record<UncertaintySource, string>> = {
 /** What would settle an open question. */
 export const openGist = (verdict: Verdict): string => {
   if (reasonOf(verdict, "no-hold") !== null) return "no steady hold seen";
-  if (reasonOf(verdict, "too-little-hold") !== null) return "test for longer";
+  if (reasonOf(verdict, "too-little-hold") !== null) {
+    return "test for longer, with more readings";
+  }
   if (reasonOf(verdict, "fell-away") !== null) return "does the heat end by itself?";
   const source = doubtToSettle(verdict);
   return source === null ? "test again" : settling[source];

@@ -102,7 +102,7 @@ const unprovenAdvice = (verdict: Verdict, circumstances: Circumstances): string 
     return "Look at the curve: was the appliance on, and was the probe in the water? Then test again overnight.";
   }
   if (has(verdict, "too-little-hold")) {
-    return "Test again and leave it overnight, so that there are hours of hold to judge.";
+    return "Test again overnight, with six readings or more once it is warm, so that there is enough hold to judge.";
   }
   if (has(verdict, "fell-away")) {
     return "If you ended this test yourself, test again and leave it on for the culture’s whole time. If not, find out whether the appliance can be set to run on.";

@@ -91,11 +91,13 @@ export const correctionRows = (
   { corrections }: Pick<ThermometerAnalysis, "corrections">,
   writing: Writing,
 ): readonly CorrectionRow[] => {
-  const rows = corrections.map(({ reading, correction, expanded }) => ({
-    at: askedTemperature(writing, reading),
-    text: correctionWithUncertainty(writing, correction, expanded),
-  }));
-  return sameFor(corrections) ? rows.slice(0, 1).map((row) => ({ ...row, at: null })) : rows;
+  const same = sameFor(corrections);
+  return (same ? corrections.slice(0, 1) : corrections).map(
+    ({ reading, correction, expanded }) => ({
+      at: same ? null : askedTemperature(writing, reading),
+      text: correctionWithUncertainty(writing, correction, expanded),
+    }),
+  );
 };
 
 const correctionSourceNames: Readonly<Record<CorrectionSource, string>> = {

@@ -49,7 +49,9 @@ describe("what would settle it", () => {
       open({ code: "would-settle", source: "thermometer", verdict: "holds", probability: 0.97 }),
     ).toBe("check the thermometer");
     expect(open({ code: "no-hold" })).toBe("no steady hold seen");
-    expect(open({ code: "too-little-hold", hours: 1, readings: 4 })).toBe("test for longer");
+    expect(open({ code: "too-little-hold", hours: 1, readings: 4 })).toBe(
+      "test for longer, with more readings",
+    );
     expect(open({ code: "fell-away", afterHours: 8, needed: 24 })).toBe(
       "does the heat end by itself?",
     );

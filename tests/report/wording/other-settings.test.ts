@@ -7,6 +7,7 @@ const others = (control: Control, setting: Setting, wanted: "lower" | "higher" =
   otherSettings({ control, setting, tests: 1 }, wanted, plainWriting("degC"));
 
 const dial = (...marks: string[]): Control => ({ kind: "marks", marks });
+const at = (celsius: number): Setting => ({ kind: "step", celsius });
 const mark = (text: string): Setting => ({ kind: "mark", mark: text });
 
 describe("otherSettings", () => {
@@ -25,7 +26,6 @@ describe("otherSettings", () => {
 
   it("tells how far a scale goes on the wanted side", () => {
     const scale: Control = { kind: "steps", low: 30, high: 60, step: 0.1 };
-    const at = (celsius: number): Setting => ({ kind: "step", celsius });
     expect(others(scale, at(41))).toContain("down to 30 °C (86 °F): test a lower setting");
     expect(others(scale, at(41), "higher")).toContain("up to 60 °C (140 °F)");
     expect(others(scale, at(30))).toBeNull();
