@@ -1,4 +1,5 @@
 /** What comes out of the analysis of a whole kitchen: plain data only. Temperatures in degC. */
+import type { KitchenAdvice } from "./advice/advice-types.ts";
 import type { Analysis, ProbeAnalysis, RunToRun } from "./analysis-types.ts";
 import type { ContainerResponse } from "./container/container-response.ts";
 import type { Requirement, Verdict } from "./culture/verdict-types.ts";
@@ -12,7 +13,12 @@ import type {
   CorrectionModel,
 } from "./thermometer/correction-model.ts";
 
-export interface KitchenAnalysis {
+/** What was found in a kitchen, and what follows from it. */
+export interface KitchenAnalysis extends KitchenFindings {
+  readonly advice: KitchenAdvice;
+}
+
+export interface KitchenFindings {
   readonly version: string;
   readonly kitchen: Kitchen;
   /** Id of the only appliance that was looked at; null for all. */

@@ -2,10 +2,16 @@
  * The door for a whole kitchen: its water tests in, one plain-data
  * KitchenAnalysis out. Each test is read through the other door, analysis.ts.
  */
+import { adviseKitchen } from "./advice/advise.ts";
 import { decideNights, type Nights } from "./analysis.ts";
 import type { AnalysisRequest } from "./analysis-types.ts";
 import { futureRun } from "./culture/run-to-run.ts";
-import type { KitchenAnalysis, SetUpAnalysis, TestAnalysis } from "./kitchen-analysis-types.ts";
+import type {
+  KitchenAnalysis,
+  KitchenFindings,
+  SetUpAnalysis,
+  TestAnalysis,
+} from "./kitchen-analysis-types.ts";
 import type { KitchenOptions, OpenTestFile } from "./kitchen-analysis/kitchen-options.ts";
 import { probeResponses } from "./kitchen-analysis/probe-responses.ts";
 import { readTest, startedAt } from "./kitchen-analysis/read-test.ts";
@@ -46,7 +52,7 @@ export const analyseKitchen = async (
     read.push({ test, request, nights });
   }
   const tests = decideTests(read, kitchen);
-  return done({
+  const findings: KitchenFindings = {
     version,
     kitchen,
     appliance,
@@ -57,7 +63,8 @@ export const analyseKitchen = async (
     tests,
     setUps: analyseSetUps(kitchen, tests),
     notices: thermometers.flatMap(thermometerNotices),
-  });
+  };
+  return done({ ...findings, advice: adviseKitchen() });
 };
 
 interface ReadTest {

@@ -63,6 +63,7 @@ const shapes: ReadonlySet<string> = new Set([
   "src/thermometer/check-question.ts",
   "src/thermometer/correction-model.ts",
   "src/container/container-response.ts",
+  "src/advice/advice-types.ts",
 ]);
 
 interface Row {
@@ -169,8 +170,25 @@ const table: readonly Row[] = [
     why: "the text of kitchen.yaml to data and back; runs in a page as well, so it knows no files",
   },
   {
+    rooms: ["advice"],
+    may: [
+      "culture",
+      "hold",
+      "container",
+      "thermometer",
+      "kitchen/set-up",
+      "kitchen/setting",
+      "stats",
+      "quantity",
+      "shapes",
+    ],
+    packages: ["simple-statistics"],
+    why: "what follows from the verdicts: it sees tests already read and decided, never a file",
+  },
+  {
     rooms: ["kitchen-analysis", "kitchen-analysis-types"],
     may: [
+      "advice",
       "analysis",
       "analysis-types",
       "probe-analysis",

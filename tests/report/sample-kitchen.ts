@@ -4,6 +4,7 @@
  * cultures, three thermometers. Constructed by hand and by plain formulas: it
  * checks how things are shown, never whether they are right.
  */
+import type { KitchenAdvice } from "../../src/advice/advice-types.ts";
 import type { ProbeAnalysis, RunToRun } from "../../src/analysis-types.ts";
 import type { Culture } from "../../src/culture/culture.ts";
 import type {
@@ -622,6 +623,14 @@ const kitchen: Kitchen = {
   batches: [],
 };
 
+const noAdvice: KitchenAdvice = {
+  appliances: [],
+  containers: [],
+  match: { places: [], weakest: null, floor: 0.5 },
+  next: { tests: [], open: [] },
+  floor: 0.5,
+};
+
 /** The whole kitchen. */
 export const sampleKitchen = (more: Partial<KitchenAnalysis> = {}): KitchenAnalysis => ({
   version: "0.1.0",
@@ -634,6 +643,7 @@ export const sampleKitchen = (more: Partial<KitchenAnalysis> = {}): KitchenAnaly
   tests: testAnalyses,
   setUps,
   notices: [notice("check-old", { thermometer: "Pen thermometer", months: 14 })],
+  advice: noAdvice,
   ...more,
 });
 

@@ -1,0 +1,275 @@
+/** Advice on a kitchen: plain data only. Temperatures in degC, times in hours or minutes as named. */
+import type { UncertaintySource, Provenance, VerdictWord } from "../culture/verdict-types.ts";
+import type { Setting, SetUp } from "../kitchen/kitchen.ts";
+
+/** What a candidate rests on: its own tests, tests of settings around it, beyond them, or none of this appliance. */
+export type Basis = "tested" | "interpolated" | "extrapolated" | "assumed";
+
+/** Hold mean of the next run of a set-up: Student's t, thermometers' doubt included. */
+export interface ExpectedLevel {
+  readonly mean: number;
+  /** Scale of the t distribution. */
+  readonly standardUncertainty: number;
+  readonly degreesOfFreedom: number;
+  /** The middle 95 %. */
+  readonly low: number;
+  readonly high: number;
+}
+
+/** How likely a candidate is to serve one culture. */
+export interface Chance {
+  /** That the culture's requirement is met over its full hours. */
+  readonly probability: number;
+  /** That the ceiling is passed at some time; null without a ceiling, or where nothing tells. */
+  readonly ceilingRisk: number | null;
+  /** The verdict, for a tested set-up; what one would say, for any other. */
+  readonly verdict: VerdictWord;
+}
+
+/** One setting with one container: what the appliance really offers. */
+export interface Candidate {
+  readonly setUp: SetUp;
+  readonly basis: Basis;
+  /** Its own tests that could be read. */
+  readonly testIds: readonly string[];
+  /** null where its tests never settled. */
+  readonly level: ExpectedLevel | null;
+  /** Where the central share of the hold's time is expected: the swing and the slow movement about the level. */
+  readonly band: { readonly low: number; readonly high: number } | null;
+  /** One per requirement, in their order. */
+  readonly chances: readonly Chance[];
+}
+
+/**
+ * `can`: a tested set-up holds, or one not tested yet would with the asked
+ * confidence. `may`: likelier than the floor. `cannot`: below the floor and the
+ * readings say why. `unknown`: below the floor because too little is known.
+ */
+export type Answer = "can" | "may" | "cannot" | "unknown";
+
+/** What would have to change, against the tested set-up that comes nearest. */
+export type Change = "none" | "setting" | "container" | "setting and container" | "first test";
+
+/** Why an appliance does not serve a culture, or not surely. */
+export type Obstacle =
+  | {
+      readonly code: "too-warm-at-lowest" | "too-cold-at-highest";
+      /** The setting nearest to the window. */
+      readonly setUp: SetUp;
+      readonly mean: number;
+      /** How far that is from the window's edge. */
+      readonly by: number;
+    }
+  /** One setting below the window, the next above it. */
+  | {
+      readonly code: "settings-too-coarse";
+      readonly below: { readonly setUp: SetUp; readonly mean: number };
+      readonly above: { readonly setUp: SetUp; readonly mean: number };
+    }
+  | {
+      readonly code: "swings-too-wide";
+      readonly peakToPeak: number;
+      readonly windowWidth: number;
+    }
+  /** The band as a whole (swing, wander, drift) is wider than the window. */
+  | { readonly code: "band-too-wide"; readonly bandWidth: number; readonly windowWidth: number }
+  | { readonly code: "drifts"; readonly perHour: number }
+  | { readonly code: "passes-ceiling"; readonly ceiling: number; readonly risk: number }
+  /** The heat ended by itself before the culture's hours were over. */
+  | { readonly code: "fell-away"; readonly afterHours: number; readonly needed: number }
+  | { readonly code: "not-tested" }
+  /** There are tests, and none of them settled or could be read. */
+  | { readonly code: "only-failed-tests"; readonly tests: number }
+  /** Tests of one set-up lie further apart than runs usually do. */
+  | { readonly code: "tests-disagree"; readonly setUp: SetUp; readonly spread: number };
+
+/** What one appliance can do for one culture. */
+export interface CultureAdvice {
+  readonly culture: string;
+  readonly answer: Answer;
+  /** The set-up to use, or to come nearest with; null where the appliance offers none. */
+  readonly best: Candidate | null;
+  /** Of `best`, for this culture. */
+  readonly chance: Chance | null;
+  readonly change: Change;
+  /** The tested set-up the change is counted from; null where none was tested. */
+  readonly from: { readonly setUp: SetUp; readonly chance: Chance } | null;
+  /** What it would be if the room stayed within these limits; null where that would not help. */
+  readonly steadyRoom: {
+    readonly low: number;
+    readonly high: number;
+    readonly probability: number;
+  } | null;
+  /** Most telling first. */
+  readonly obstacles: readonly Obstacle[];
+  /** Where this appliance cannot or may not: the other one likeliest to serve, if it is above the floor. */
+  readonly elsewhere: {
+    readonly appliance: string;
+    readonly setUp: SetUp;
+    readonly probability: number;
+    readonly basis: Basis;
+  } | null;
+}
+
+/** A figure before and after the tests, as mean and standard deviation. */
+export interface ResponseTerm {
+  readonly term:
+    /** Hold mean at `at` (a setting, degC), or of a program, mark or fixed control (`setting`), room as usual. */
+    | { readonly code: "level"; readonly at: number | null; readonly setting: Setting | null }
+    /** degC per degC of the setting, or per mark. */
+    | { readonly code: "slope"; readonly per: "degree" | "mark" }
+    /** How far a mark lies off the even row of marks, degC. */
+    | { readonly code: "mark"; readonly setting: Setting }
+    /** degC per degC of the room. */
+    | { readonly code: "room" }
+    /** Share of bath minus room by which food in this container stands below its bath. */
+    | { readonly code: "share-lost"; readonly container: string };
+  readonly prior: { readonly mean: number; readonly standardDeviation: number };
+  readonly now: { readonly mean: number; readonly standardDeviation: number };
+}
+
+/** A water test as the response sees it. */
+export interface TestedPoint {
+  readonly testId: string;
+  readonly setting: Setting;
+  readonly container: string;
+  readonly place: "food" | "bath";
+  readonly mean: number;
+  /** Thermometer, resolution and mean of the hold together; not run to run. */
+  readonly standardUncertainty: number;
+}
+
+/** Expected levels of one container over an appliance's settings. */
+export interface ResponseCurve {
+  readonly container: string;
+  /** In the control's order; a fixed control has one. */
+  readonly points: readonly {
+    readonly setting: Setting;
+    readonly basis: Basis;
+    readonly level: ExpectedLevel;
+  }[];
+}
+
+export interface ApplianceAdvice {
+  readonly appliance: string;
+  /** Tests the response rests on: those that settled. */
+  readonly tests: readonly TestedPoint[];
+  /** The response model's figures: assumed beforehand, and after the tests. */
+  readonly terms: readonly ResponseTerm[];
+  /** Standard deviation of one run about the response: assumed beforehand, and after the tests. */
+  readonly scatter: { readonly prior: number; readonly now: number };
+  readonly curves: readonly ResponseCurve[];
+  /** One per requirement, in their order. */
+  readonly cultures: readonly CultureAdvice[];
+}
+
+/** What is known of how food in a container follows its bath. */
+export interface ContainerAdvice {
+  readonly container: string;
+  readonly shareLost: ContainerFigure;
+  readonly lagMinutes: ContainerFigure;
+}
+
+export interface ContainerFigure {
+  readonly value: number;
+  readonly standardUncertainty: number;
+  readonly from: "measured" | "assumed";
+  /** Ids of the tests with two probes it was measured in. */
+  readonly testIds: readonly string[];
+}
+
+/** Several cultures at the same time, one appliance each. */
+export interface Match {
+  /** One per requirement, in their order. */
+  readonly places: readonly MatchPlace[];
+  /** Lowest probability among those placed; null where none is. */
+  readonly weakest: number | null;
+  /** No culture is placed where it is less likely than this. */
+  readonly floor: number;
+}
+
+export interface MatchPlace {
+  readonly culture: string;
+  readonly placed: {
+    readonly appliance: string;
+    readonly candidate: Candidate;
+    readonly chance: Chance;
+  } | null;
+  /** Why it has no place; null where it has one. */
+  readonly why: "none-can" | "none-left" | "nothing-known" | null;
+  /** The appliance likeliest to serve it if it had the kitchen to itself; null without candidates. */
+  readonly alone: {
+    readonly appliance: string;
+    readonly candidate: Candidate;
+    readonly chance: Chance;
+  } | null;
+}
+
+/** A water test worth doing. */
+export interface NextTest {
+  readonly setUp: SetUp;
+  readonly basis: Basis;
+  /** How long to log after the warm-up. */
+  readonly hours: number;
+  /** Whether the day has to be in it, not only the night. */
+  readonly daytime: boolean;
+  /** Between two readings of a logger; no longer than `byHand` by hand. */
+  readonly interval: {
+    readonly loggerMinutes: number;
+    readonly byHandMinutes: number;
+    /** Swing whose multiples a reader by hand should not fall into step with; null without one. */
+    readonly swingMinutes: number | null;
+  };
+  /** The kitchen's thermometer that leaves the least doubt at this level; null where there is none. */
+  readonly thermometer: {
+    readonly id: string;
+    readonly standardUncertainty: number;
+    readonly word: "good" | "usable" | "too coarse";
+  } | null;
+  /** Verdicts on this set-up that are open now and would be expected to be decided. */
+  readonly gain: number;
+  /** Cultures that nothing holds yet and that would be expected to have a proven set-up. */
+  readonly served: number;
+  /** One per requirement, in their order. */
+  readonly outcomes: readonly {
+    readonly culture: string;
+    /** Probability as things stand. */
+    readonly now: number;
+    /** How likely the verdict after the test is to be `holds`, or `misses`. */
+    readonly holds: number;
+    readonly misses: number;
+  }[];
+}
+
+/** A verdict that is `unproven`, and what would settle it. */
+export interface OpenVerdict {
+  readonly setUp: SetUp;
+  readonly culture: string;
+  readonly probability: number;
+  /** The largest source of doubt; null where there is no hold to speak of. */
+  readonly doubt: {
+    readonly source: UncertaintySource;
+    readonly standardUncertainty: number;
+    readonly from: Provenance;
+    /** Of the variance. */
+    readonly share: number;
+  } | null;
+  /** What the verdict would be without that doubt; null where there is no doubt to take away. */
+  readonly without: { readonly verdict: VerdictWord; readonly probability: number } | null;
+}
+
+export interface NextAdvice {
+  /** Most worth doing first; empty where no test would be expected to decide anything. */
+  readonly tests: readonly NextTest[];
+  readonly open: readonly OpenVerdict[];
+}
+
+export interface KitchenAdvice {
+  /** In the kitchen's order, those looked at. */
+  readonly appliances: readonly ApplianceAdvice[];
+  readonly containers: readonly ContainerAdvice[];
+  readonly match: Match;
+  readonly next: NextAdvice;
+  /** Probability below which an appliance is not recommended for a culture. */
+  readonly floor: number;
+}
