@@ -64,6 +64,7 @@ const shapes: ReadonlySet<string> = new Set([
   "src/thermometer/correction-model.ts",
   "src/container/container-response.ts",
   "src/advice/advice-types.ts",
+  "src/advice/response-types.ts",
 ]);
 
 interface Row {
