@@ -64,6 +64,7 @@ const shapes: ReadonlySet<string> = new Set([
   "src/thermometer/correction-model.ts",
   "src/container/container-response.ts",
   "src/advice/advice-types.ts",
+  "src/advice/next-types.ts",
   "src/advice/response-types.ts",
 ]);
 
