@@ -200,7 +200,7 @@ const sentences: { [Code in ProblemCode]: (facts: ProblemFacts[Code]) => string 
   "not-in-kitchen": ({ what, id, suggestion, known }) =>
     `There is no ${what} called "${id}" in this kitchen.${suggestion === "" ? "" : ` Did you mean "${suggestion}"?`} ${known === "" ? `There is none yet; "holdband ${what} --help" shows how to enter one.` : `Known: ${known}.`}`,
   "no-test-readable": ({ count, why }) =>
-    `Expected water tests to report on, found none of ${count} that could be read, so no report was written. ${why}`,
+    `Expected water tests to go by, found none of ${count} that could be read, so nothing was decided and no report written. ${why}`,
   stopped: ({ what }) => `Stopped before ${what} was answered; nothing was stored.`,
   "kitchen-invalid": ({ file, count, list }) =>
     `Expected a kitchen file, found ${count} ${count === 1 ? "mistake" : "mistakes"} in ${file}. Mend ${count === 1 ? "it" : "them"} in an editor:\n${list}`,

@@ -405,6 +405,7 @@ const testedElsewhere: ReadonlyMap<string, string> = new Map([
   ["src/cli/kitchen/ask-about-doubts.ts", "tests/cli/kitchen/at-the-terminal.test.ts"],
   ["src/cli/kitchen/thermometer-asked.ts", "tests/cli/kitchen/at-the-terminal.test.ts"],
   ["src/cli/kitchen/ask.ts", "tests/cli/kitchen/at-the-terminal.test.ts, at a real terminal"],
+  ["src/cli/kitchen/analyse-folder.ts", "tests/cli/kitchen/report.test.ts"],
   ["src/cli/kitchen/kitchen-folder.ts", "tests/cli/kitchen/refusals.test.ts"],
   ["src/cli/kitchen/known-ids.ts", "tests/cli/kitchen/refusals.test.ts"],
   [

@@ -22,3 +22,4 @@ export const containerOf = ({ containers }: Kitchen, id: string) =>
   found("container", containers, id);
 export const thermometerOf = ({ thermometers }: Kitchen, id: string) =>
   found("thermometer", thermometers, id);
+export const cultureOf = ({ cultures }: Kitchen, id: string) => found("culture", cultures, id);

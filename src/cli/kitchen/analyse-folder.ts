@@ -1,0 +1,42 @@
+/** An opened kitchen's water tests, read and decided: what `report`, `match` and `next` begin with. */
+import { openRawFile } from "../../folder/open-raw-file.ts";
+import { analyseKitchen } from "../../kitchen-analysis.ts";
+import type { KitchenAnalysis } from "../../kitchen-analysis-types.ts";
+import { failed, problemText } from "../../problem.ts";
+import type { Outcome } from "../../problem.ts";
+import { usualConfidence, usualShare } from "../check-request.ts";
+import type { Shell } from "../command-result.ts";
+import { localDay } from "../local-day.ts";
+import { startProgress } from "../progress.ts";
+import type { OpenKitchen } from "./kitchen-folder.ts";
+
+/** Tests there are, and none of them can be read: better refused than answered from nothing. */
+const nothingRead = ({ tests }: KitchenAnalysis): Outcome<never> | null => {
+  if (tests.length === 0 || tests.some(({ problem }) => problem === null)) return null;
+  const why = tests.flatMap(({ problem }) => (problem === null ? [] : [problemText(problem)]));
+  return failed("no-test-readable", { count: tests.length, why: [...new Set(why)].join(" ") });
+};
+
+/** `appliance`: id of the only one to look at; null for all. */
+export const analyseFolder = async (
+  { folder, kitchen }: Pick<OpenKitchen, "folder" | "kitchen">,
+  appliance: string | null,
+  shell: Shell,
+): Promise<Outcome<KitchenAnalysis>> => {
+  let total = 0;
+  const progress = startProgress(shell.progress, () => total, Date.now);
+  const said = {
+    version: shell.version,
+    today: localDay(shell.now()),
+    share: usualShare,
+    confidence: usualConfidence,
+    appliance,
+  };
+  const analysis = await analyseKitchen(kitchen, said, async (file) => {
+    const opened = await openRawFile(folder, file, progress.add);
+    if (opened.ok) total += opened.value.bytes;
+    return opened;
+  }).finally(progress.end);
+  if (!analysis.ok) return analysis;
+  return nothingRead(analysis.value) ?? analysis;
+};
