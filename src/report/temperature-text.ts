@@ -80,6 +80,31 @@ export const temperatureWithUncertainty = (
     ),
   );
 
+/** Never finer than tenths: what is only expected is not known to hundredths. */
+const expectedDecimals = (standardUncertainty: number, unit: TemperatureUnit): number =>
+  standardUncertainty > 0
+    ? Math.min(Math.max(decimalsFor(shownDifference(standardUncertainty, unit)), 0), 1)
+    : 1;
+
+/** A temperature to be expected, rounded by its uncertainty: "38.0 °C (100.4 °F)". */
+export const expectedTemperature = (
+  writing: Writing,
+  celsius: number,
+  standardUncertainty: number,
+): string =>
+  both(writing, (unit) => fixed(shown(celsius, unit), expectedDecimals(standardUncertainty, unit)));
+
+/** Its limits, in the same places: "37.1 and 38.9 °C (98.8 and 102.0 °F)". */
+export const expectedLimits = (
+  writing: Writing,
+  { low, high }: { readonly low: number; readonly high: number },
+  standardUncertainty: number,
+): string =>
+  both(writing, (unit) => {
+    const decimals = expectedDecimals(standardUncertainty, unit);
+    return `${fixed(shown(low, unit), decimals)} and ${fixed(shown(high, unit), decimals)}`;
+  });
+
 /** A difference with its doubt, rounded together: "0.83 ± 0.31 °C (1.5 ± 0.6 °F)". */
 export const differenceWithUncertainty = (writing: Writing, value: number, doubt: number): string =>
   both(writing, (unit) => pairText(writing, differencePair(value, doubt, unit)));

@@ -1,0 +1,98 @@
+/** A water test worth doing: how, for how long, with what, and what it could settle. */
+import type { NextTest } from "../../advice/next-types.ts";
+import type { KitchenAnalysis } from "../../kitchen-analysis-types.ts";
+import { fixed, percentInWords } from "../number-format.ts";
+import { uncertainty } from "../temperature-text.ts";
+import { duration } from "../time-text.ts";
+import type { Writing } from "../writing.ts";
+import { windowMark } from "./cultures.ts";
+import { theEverydayName } from "./everyday-names.ts";
+import { theSetUp } from "./set-up-phrases.ts";
+
+const fitness: Readonly<Record<NonNullable<NextTest["thermometer"]>["word"], string>> = {
+  good: "good enough",
+  usable: "just good enough",
+  "too coarse": "the best here, yet too coarse",
+};
+
+const thermometerText = (
+  { thermometer }: NextTest,
+  { kitchen }: KitchenAnalysis,
+  writing: Writing,
+): string => {
+  if (thermometer === null) return "";
+  const { id, standardUncertainty, word } = thermometer;
+  const name = kitchen.thermometers.find((one) => one.id === id)?.name ?? id;
+  return `, with ${theEverydayName(name)} (${fitness[word]}: standard uncertainty ${uncertainty(writing, standardUncertainty)})`;
+};
+
+/** "a reading every 2 min (by hand every 45 min or oftener, not in step with its swing of 30 min)". */
+const intervalText = ({ interval }: NextTest, { space }: Writing): string => {
+  const { loggerMinutes, byHandMinutes, swingMinutes } = interval;
+  const step =
+    swingMinutes === null ? "" : `, not in step with its swing of ${duration(swingMinutes, space)}`;
+  return `a reading every ${duration(loggerMinutes, space)} (by hand at least every ${duration(byHandMinutes, space)}${step})`;
+};
+
+/** How to do it, to stand after "Test". */
+const howText = (test: NextTest, analysis: KitchenAnalysis, writing: Writing): string => {
+  const hours = duration(test.hours * 60, writing.space);
+  const day = test.daytime ? "day and night" : "overnight will do";
+  return `${theSetUp(analysis.kitchen, test.setUp, writing)}, for ${hours} once it is warm (${day}), ${intervalText(test, writing)}${thermometerText(test, analysis, writing)}`;
+};
+
+/** Chances smaller than this are not worth a clause. */
+const leastTold = 0.05;
+
+interface Settled {
+  readonly culture: string;
+  readonly word: "holds" | "misses";
+  readonly chance: number;
+}
+
+/** What the test could prove that is not proven now, likeliest first. */
+export const settledBy = (
+  { outcomes }: NextTest,
+  { confidence }: Pick<KitchenAnalysis, "confidence">,
+): readonly Settled[] =>
+  outcomes
+    .flatMap(({ culture, now, holds, misses }): Settled[] => {
+      if (now >= confidence || now <= 1 - confidence) return [];
+      return [
+        { culture, word: "holds", chance: holds },
+        { culture, word: "misses", chance: misses },
+      ];
+    })
+    .filter(({ chance }) => chance >= leastTold)
+    .toSorted((a, b) => b.chance - a.chance);
+
+const openCount = (
+  { outcomes }: NextTest,
+  { confidence }: Pick<KitchenAnalysis, "confidence">,
+): number => outcomes.filter(({ now }) => now < confidence && now > 1 - confidence).length;
+
+const mostTold = 3;
+
+/** "It has a chance of 70 % to prove that it holds reuteri, ...; to be expected: 1.4 of 2 open verdicts decided." */
+const worthText = (test: NextTest, analysis: KitchenAnalysis, { space }: Writing): string => {
+  const mark = (culture: string): string => {
+    const asked = analysis.requirements.find((one) => one.culture === culture);
+    return asked === undefined ? culture : windowMark(asked);
+  };
+  const told = settledBy(test, analysis).slice(0, mostTold);
+  const open = openCount(test, analysis);
+  const expected = `On average it decides ${fixed(test.gain, 1)} of the ${open} ${open === 1 ? "verdict" : "verdicts"} open for it`;
+  if (told.length === 0) return `${expected}.`;
+  const chances = told.map(
+    ({ culture, word, chance }) =>
+      `${percentInWords(chance, space)} that it ${word === "holds" ? "holds" : "does not hold"} ${mark(culture)}`,
+  );
+  return `Chances that it proves: ${chances.join(", ")}. ${expected}.`;
+};
+
+/** Two or three sentences: what to do, then what it could settle. */
+export const nextTestSentence = (
+  analysis: KitchenAnalysis,
+  test: NextTest,
+  writing: Writing,
+): string => `Test ${howText(test, analysis, writing)}. ${worthText(test, analysis, writing)}`;
