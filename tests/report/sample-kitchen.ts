@@ -4,7 +4,6 @@
  * cultures, three thermometers. Constructed by hand and by plain formulas: it
  * checks how things are shown, never whether they are right.
  */
-import type { KitchenAdvice } from "../../src/advice/advice-types.ts";
 import type { ProbeAnalysis, RunToRun } from "../../src/analysis-types.ts";
 import type { Culture } from "../../src/culture/culture.ts";
 import type {
@@ -28,6 +27,7 @@ import type {
   CorrectionDoubt,
 } from "../../src/thermometer/correction-model.ts";
 import type { ThermometerStatement } from "../../src/thermometer/budget.ts";
+import { adviceFor } from "./sample-advice.ts";
 import { analysisOf, hostileNames, probe, requirement, verdict } from "./sample-analysis.ts";
 import type { NightShape } from "./sample-analysis.ts";
 
@@ -623,39 +623,38 @@ const kitchen: Kitchen = {
   batches: [],
 };
 
-const noAdvice: KitchenAdvice = {
-  appliances: [],
-  containers: [],
-  match: { places: [], weakest: null, floor: 0.5 },
-  next: { tests: [], open: [] },
-  floor: 0.5,
-};
+/** With advice for whatever the kitchen is then. */
+const advised = (analysis: Omit<KitchenAnalysis, "advice">): KitchenAnalysis => ({
+  ...analysis,
+  advice: adviceFor(analysis),
+});
 
 /** The whole kitchen. */
 export const sampleKitchen = (more: Partial<KitchenAnalysis> = {}): KitchenAnalysis => ({
-  version: "0.1.0",
-  kitchen,
-  appliance: null,
-  requirements: kitchenRequirements,
-  share: 0.95,
-  confidence: 0.95,
-  thermometers: [pen, jarLogger, bathLogger],
-  tests: testAnalyses,
-  setUps,
-  notices: [notice("check-old", { thermometer: "Pen thermometer", months: 14 })],
-  advice: noAdvice,
+  ...advised({
+    version: "0.1.0",
+    kitchen,
+    appliance: null,
+    requirements: kitchenRequirements,
+    share: 0.95,
+    confidence: 0.95,
+    thermometers: [pen, jarLogger, bathLogger],
+    tests: testAnalyses,
+    setUps,
+    notices: [notice("check-old", { thermometer: "Pen thermometer", months: 14 })],
+    ...more,
+  }),
   ...more,
 });
 
 /** The same asked for one appliance only. */
 export const oneAppliance = (appliance: string): KitchenAnalysis => {
   const whole = sampleKitchen();
-  return {
-    ...whole,
+  return sampleKitchen({
     appliance,
     tests: whole.tests.filter(({ test }) => test.appliance === appliance),
     setUps: whole.setUps.filter((one) => one.setUp.appliance === appliance),
-  };
+  });
 };
 
 /** A kitchen just begun: appliances, and nothing tested. */
@@ -688,11 +687,15 @@ const hostileSetUp = (one: SetUpAnalysis, program: string, name: string): SetUpA
 export const hostileKitchen = (): KitchenAnalysis => {
   const [first, second, third, fourth] = hostileNames;
   const whole = sampleKitchen();
-  return {
+  return advised({
     ...whole,
+    requirements: whole.requirements.map((one) => renamed(one, second)),
     kitchen: {
       ...whole.kitchen,
-      appliances: whole.kitchen.appliances.map((one) => renamed(one, first)),
+      appliances: whole.kitchen.appliances.map((one) => ({
+        ...renamed(one, first),
+        control: { kind: "programs", programs: [first, fourth] },
+      })),
       containers: whole.kitchen.containers.map((one) => renamed(one, second)),
       thermometers: whole.kitchen.thermometers.map((one) => renamed(one, fourth)),
     },
@@ -705,7 +708,7 @@ export const hostileKitchen = (): KitchenAnalysis => {
       test: { ...one.test, id: `${third}-${one.test.id}`, notes: second, fill: fourth },
     })),
     setUps: whole.setUps.map((one) => hostileSetUp(one, first, second)),
-  };
+  });
 };
 
 /** More cultures than fit beside each other: the table becomes a list on every screen. */
@@ -718,9 +721,8 @@ export const manyCultures = (): KitchenAnalysis => {
     ...one,
     verdicts: one.verdicts.concat(more.map((each) => tooWarm(each, 40, 10))),
   });
-  return {
-    ...whole,
+  return sampleKitchen({
     requirements: kitchenRequirements.concat(more),
     setUps: whole.setUps.map(withMore),
-  };
+  });
 };

@@ -1,5 +1,6 @@
 /** What to do with an appliance, as a clause, and what has not been tried of it. */
 import type { ApplianceAdvice, Candidate, CultureAdvice } from "../../advice/advice-types.ts";
+import type { TestedPoint } from "../../advice/response-types.ts";
 import type { Kitchen, Setting, SetUp } from "../../kitchen/kitchen.ts";
 import type { Writing } from "../writing.ts";
 import { atSetting, theAppliance, theContainer, withinTheAppliance } from "./set-up-phrases.ts";
@@ -29,12 +30,18 @@ const otherContainer = (kitchen: Kitchen, from: SetUp | null, to: SetUp): string
     ? `use ${theContainer(kitchen, to)}`
     : `change from ${theContainer(kitchen, from)} to ${theContainer(kitchen, to)}`;
 
-/** To stand before a colon. `best` is the advice's own. */
+/** One is left as it is; of several one is used. */
+const severalSetUps = (tests: readonly TestedPoint[]): boolean =>
+  new Set(tests.map(({ setting, container }) => setUpKey({ appliance: "", setting, container })))
+    .size > 1;
+
+/** To stand before a colon; the candidate is the advice's best, the tests all of its appliance. */
 export const actionText = (
   { change, from }: Pick<CultureAdvice, "change" | "from">,
   { setUp }: Candidate,
   kitchen: Kitchen,
   writing: Writing,
+  tests: readonly TestedPoint[] = [],
 ): string => {
   const container = otherContainer(kitchen, from?.setUp ?? null, setUp);
   if (change === "setting")
@@ -45,7 +52,7 @@ export const actionText = (
   }
   const where = withinTheAppliance(kitchen, setUp, writing);
   return change === "none"
-    ? `leave ${theAppliance(kitchen, setUp)} as it was tested, ${where}`
+    ? `${severalSetUps(tests) ? "use" : "leave"} ${theAppliance(kitchen, setUp)} as it was tested, ${where}`
     : `${setTo(kitchen, setUp, writing)}, ${theContainer(kitchen, setUp)}`;
 };
 
@@ -60,7 +67,7 @@ export const untriedText = (
 ): string => {
   const settingTried = tests.some(({ setting }) => sameSetting(setting, setUp.setting));
   const containerTried = tests.some(({ container }) => container === setUp.container);
-  if (tests.length === 0) return "that is assumed and nothing of it was tested";
+  if (tests.length === 0) return "all of that is assumed";
   if (settingTried && containerTried) return "the two were not tested together";
   if (settingTried) return "it was not tested with that container";
   if (containerTried) return "that setting was not tested";

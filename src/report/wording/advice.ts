@@ -24,6 +24,8 @@ interface Context {
   readonly writing: Writing;
 }
 
+const testAsked = "test it with water first";
+
 type Known = Context & { readonly best: Candidate; readonly chance: Chance };
 
 const joined = (parts: readonly (string | null)[], between = "; "): string =>
@@ -69,8 +71,8 @@ const outlook = (known: Known): string => {
     : `${likelyText(chance, analysis.confidence, writing)}, not proven`;
 };
 
-const action = ({ advice, best, analysis, writing }: Known): string =>
-  actionText(advice, best, analysis.kitchen, writing);
+const action = ({ advice, best, appliance, analysis, writing }: Known): string =>
+  actionText(advice, best, analysis.kitchen, writing, appliance.tests);
 
 const can = (known: Known): string =>
   joined([`${action(known)}: ${outlook(known)}`, proviso(known)]);
@@ -99,12 +101,13 @@ const cannot = (known: Known): string => {
 
 const untested = (known: Known): string => {
   const { best, analysis, writing, chance } = known;
-  const where = theSetUp(analysis.kitchen, best.setUp, writing);
+  const name = theAppliance(analysis.kitchen, best.setUp);
+  const where = withinTheAppliance(analysis.kitchen, best.setUp, writing);
   const likely = likelyText(chance, analysis.confidence, writing);
-  const level = best.level === null ? "" : ` comes to ${levelText(best.level, writing)}, and`;
+  const level = best.level === null ? "" : `comes to ${levelText(best.level, writing)}, and `;
   return joined([
-    `not tested yet: by assumption alone ${where},${level} is ${likely}`,
-    "test it with water first",
+    `${name} is not tested yet: by assumption alone, ${where}, it ${level}is ${likely}`,
+    testAsked,
     elsewhereText(known),
   ]);
 };
@@ -147,7 +150,7 @@ const nothing = (context: Context): string => {
   const why = obstacles(context, 1);
   return joined([
     `nothing can be said of ${name} for this${why === null ? "" : `: ${why}`}`,
-    "test it with water first",
+    testAsked,
     elsewhereText(context),
   ]);
 };

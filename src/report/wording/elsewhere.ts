@@ -3,7 +3,7 @@ import type { CultureAdvice } from "../../advice/advice-types.ts";
 import type { KitchenAnalysis } from "../../kitchen-analysis-types.ts";
 import type { Writing } from "../writing.ts";
 import { probabilityText } from "./probability.ts";
-import { theAppliance, withinTheAppliance } from "./set-up-phrases.ts";
+import { theAppliance } from "./set-up-phrases.ts";
 
 interface Context {
   readonly analysis: KitchenAnalysis;
@@ -16,15 +16,13 @@ const answerThere = ({ analysis, advice }: Context, appliance: string) =>
     .find((one) => one.appliance === appliance)
     ?.cultures.find(({ culture }) => culture === advice.culture)?.answer;
 
-/** "the adjustable cooker can (> 99 %)", "the circulating bath may, at ... (81 %, not tested so)"; null where there is none. */
+/** "the adjustable cooker can (> 99 %)", "the circulating bath may (81 %, not tested so)"; null where there is none. */
 export const elsewhereText = (context: Context): string | null => {
   const { analysis, advice, writing } = context;
   if (advice.elsewhere === null) return null;
   const { appliance, basis, probability } = advice.elsewhere;
-  const setUp = { ...advice.elsewhere.setUp, appliance };
   const verb = answerThere(context, appliance) === "can" ? "can" : "may";
-  const where = withinTheAppliance(analysis.kitchen, setUp, writing);
   const likely = probabilityText(probability, analysis.confidence, writing.space);
   const untested = basis === "tested" ? "" : ", not tested so";
-  return `${theAppliance(analysis.kitchen, setUp)} ${verb}, ${where} (${likely}${untested})`;
+  return `${theAppliance(analysis.kitchen, { appliance })} ${verb} (${likely}${untested})`;
 };

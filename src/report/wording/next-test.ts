@@ -5,7 +5,7 @@ import { fixed, percentInWords } from "../number-format.ts";
 import { uncertainty } from "../temperature-text.ts";
 import { duration } from "../time-text.ts";
 import type { Writing } from "../writing.ts";
-import { windowMark } from "./cultures.ts";
+import { shortCultureName } from "./cultures.ts";
 import { theEverydayName } from "./everyday-names.ts";
 import { theSetUp } from "./set-up-phrases.ts";
 
@@ -34,11 +34,15 @@ const intervalText = ({ interval }: NextTest, { space }: Writing): string => {
   return `a reading every ${duration(loggerMinutes, space)} (by hand at least every ${duration(byHandMinutes, space)}${step})`;
 };
 
-/** How to do it, to stand after "Test". */
-const howText = (test: NextTest, analysis: KitchenAnalysis, writing: Writing): string => {
+/** How to do it, as a sentence. */
+export const nextTestTask = (
+  test: NextTest,
+  analysis: KitchenAnalysis,
+  writing: Writing,
+): string => {
   const hours = duration(test.hours * 60, writing.space);
   const day = test.daytime ? "day and night" : "overnight will do";
-  return `${theSetUp(analysis.kitchen, test.setUp, writing)}, for ${hours} once it is warm (${day}), ${intervalText(test, writing)}${thermometerText(test, analysis, writing)}`;
+  return `Test ${theSetUp(analysis.kitchen, test.setUp, writing)}, for ${hours} once it is warm (${day}), ${intervalText(test, writing)}${thermometerText(test, analysis, writing)}.`;
 };
 
 /** Chances smaller than this are not worth a clause. */
@@ -73,21 +77,40 @@ const openCount = (
 
 const mostTold = 3;
 
-/** "It has a chance of 70 % to prove that it holds reuteri, ...; to be expected: 1.4 of 2 open verdicts decided." */
-const worthText = (test: NextTest, analysis: KitchenAnalysis, { space }: Writing): string => {
-  const mark = (culture: string): string => {
-    const asked = analysis.requirements.find((one) => one.culture === culture);
-    return asked === undefined ? culture : windowMark(asked);
-  };
-  const told = settledBy(test, analysis).slice(0, mostTold);
-  const open = openCount(test, analysis);
-  const expected = `On average it decides ${fixed(test.gain, 1)} of the ${open} ${open === 1 ? "verdict" : "verdicts"} open for it`;
-  if (told.length === 0) return `${expected}.`;
-  const chances = told.map(
-    ({ culture, word, chance }) =>
-      `${percentInWords(chance, space)} that it ${word === "holds" ? "holds" : "does not hold"} ${mark(culture)}`,
+const isHeld = ({ setUps }: KitchenAnalysis, culture: string): boolean =>
+  setUps.some(({ verdicts }) =>
+    verdicts.some(
+      ({ verdict, requirement }) => verdict === "holds" && requirement.culture === culture,
+    ),
   );
-  return `Chances that it proves: ${chances.join(", ")}. ${expected}.`;
+
+/** "55 % that it holds Low long-hold milk culture, which nothing holds yet". */
+const settledText = (
+  { culture, word, chance }: Settled,
+  analysis: KitchenAnalysis,
+  { space }: Writing,
+): string => {
+  const asked = analysis.requirements.find((one) => one.culture === culture);
+  const name = asked === undefined ? culture : shortCultureName(asked);
+  const first = word === "holds" && !isHeld(analysis, culture) ? ", which nothing holds yet" : "";
+  return `${percentInWords(chance, space)} that it ${word === "holds" ? "holds" : "does not hold"} ${name}${first}`;
+};
+
+/** A single one is told by its chances already. */
+const expectedText = (test: NextTest, analysis: KitchenAnalysis, told: number): string | null => {
+  const open = openCount(test, analysis);
+  if (told > 0 && open < 2) return null;
+  return `To be expected: ${fixed(test.gain, 1)} of its ${open} open ${open === 1 ? "verdict" : "verdicts"} decided.`;
+};
+
+/** "Chances to prove: 55 % that it holds ...; 20 % that ... To be expected: 1.4 of its 2 open verdicts decided." */
+export const worthText = (test: NextTest, analysis: KitchenAnalysis, writing: Writing): string => {
+  const told = settledBy(test, analysis).slice(0, mostTold);
+  const chances = told.map((one) => settledText(one, analysis, writing)).join("; ");
+  const expected = expectedText(test, analysis, told.length);
+  return [told.length === 0 ? null : `Chances to prove: ${chances}.`, expected]
+    .filter((text) => text !== null)
+    .join(" ");
 };
 
 /** Two or three sentences: what to do, then what it could settle. */
@@ -95,4 +118,4 @@ export const nextTestSentence = (
   analysis: KitchenAnalysis,
   test: NextTest,
   writing: Writing,
-): string => `Test ${howText(test, analysis, writing)}. ${worthText(test, analysis, writing)}`;
+): string => `${nextTestTask(test, analysis, writing)} ${worthText(test, analysis, writing)}`;

@@ -27,13 +27,16 @@ export const atSetting = (setting: Setting, writing: Writing): string | null => 
   return text === null ? null : `${prepositions[setting.kind]} ${text}`;
 };
 
-/** "at mark 3, jars on the rack"; where nothing can be set "with jars on the rack". */
+/** "at mark 3, jars on the rack"; where nothing can be set, "jars on the rack". */
 export const withinTheAppliance = (kitchen: Names, setUp: SetUp, writing: Writing): string => {
   const setting = atSetting(setUp.setting, writing);
   const container = theContainer(kitchen, setUp);
-  return setting === null ? `with ${container}` : `${setting}, ${container}`;
+  return setting === null ? container : `${setting}, ${container}`;
 };
 
-/** "the warming box at mark 3, jars on the rack". */
+/** "the warming box at mark 3, jars on the rack"; "the cupboard, jars in water". */
 export const theSetUp = (kitchen: Names, setUp: SetUp, writing: Writing): string =>
-  `${theAppliance(kitchen, setUp)} ${withinTheAppliance(kitchen, setUp, writing)}`;
+  [
+    theAppliance(kitchen, setUp) + (setUp.setting.kind === "fixed" ? "," : ""),
+    withinTheAppliance(kitchen, setUp, writing),
+  ].join(" ");
