@@ -8,6 +8,8 @@ import { cultureEntry } from "./entries/culture-entry.ts";
 import { demoEntry } from "./entries/demo-entry.ts";
 import { enterEntry } from "./entries/enter-entry.ts";
 import { initEntry } from "./entries/init-entry.ts";
+import { matchEntry } from "./entries/match-entry.ts";
+import { nextEntry } from "./entries/next-entry.ts";
 import { removeEntry, renameEntry } from "./entries/rename-entry.ts";
 import { reportEntry } from "./entries/report-entry.ts";
 import { thermometerEntry } from "./entries/thermometer-entry.ts";
@@ -23,6 +25,8 @@ export const commandTable: readonly CommandEntry[] = [
   addEntry,
   enterEntry,
   reportEntry,
+  matchEntry,
+  nextEntry,
   renameEntry,
   removeEntry,
 ];

@@ -13,6 +13,7 @@ import type {
 } from "../kitchen-analysis-types.ts";
 import type { SetUp } from "../kitchen/kitchen.ts";
 import { problemText } from "../problem.ts";
+import { adviceEntry } from "./advice-contract.ts";
 import {
   contractVersion,
   fileEntry,
@@ -102,6 +103,7 @@ export const toKitchenContract = (analysis: KitchenAnalysis) =>
     containers: analysis.kitchen.containers.map(({ id, name, stands }) => ({ id, name, stands })),
     setUps: analysis.setUps.map((one) => judgedEntry(analysis, one)),
     tests: analysis.tests.map(testEntry),
+    advice: adviceEntry(analysis),
     notices: analysis.notices.map(noticeEntry),
     share: analysis.share,
     confidence: analysis.confidence,

@@ -4,6 +4,7 @@ import type { ProbeAnalysis } from "../analysis-types.ts";
 import type { KitchenAnalysis, SetUpAnalysis, TestAnalysis } from "../kitchen-analysis-types.ts";
 import type { Appliance } from "../kitchen/kitchen.ts";
 import type { KnownSetUp } from "./wording/other-settings.ts";
+import { windowMark } from "./wording/cultures.ts";
 import type { ReasonContext } from "./wording/reasons.ts";
 import type { Writing } from "./writing.ts";
 
@@ -90,3 +91,9 @@ export const reasonContext = (
 /** "1 test", "3 tests". */
 export const counted = (count: number, what: string): string =>
   `${count} ${what}${count === 1 ? "" : "s"}`;
+
+/** How a culture is called where there is room for one word. */
+export const markOf = ({ requirements }: KitchenAnalysis, culture: string): string => {
+  const asked = requirements.find((one) => one.culture === culture);
+  return asked === undefined ? culture : windowMark(asked);
+};

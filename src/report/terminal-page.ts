@@ -42,10 +42,21 @@ export const labelled = (label: string, text: string, page: TerminalOptions): st
     " ".repeat(labelWidth + 2),
   );
 
+/** Text on its own lines, wrapped. */
+export const paragraph = (
+  text: string,
+  page: TerminalOptions,
+  first = "",
+  rest = first,
+): string[] => wrapText(safe(text, page), page.width, first, rest);
+
 export const mark = (verdict: Verdict): string => verdictNames[verdict.verdict].toUpperCase();
 
-export const coloured = (word: string, verdict: Verdict, { colour }: TerminalOptions): string =>
-  colour ? `${colours[verdict.verdict]}${word}${plain}` : word;
+export const coloured = (
+  word: string,
+  { verdict }: Pick<Verdict, "verdict">,
+  { colour }: TerminalOptions,
+): string => (colour ? `${colours[verdict]}${word}${plain}` : word);
 
 /** What a verdict's line needs, of one test or of a kitchen. */
 export type VerdictScreen = TerminalOptions & {

@@ -1,0 +1,87 @@
+/** `next` on a terminal: the water test worth doing next, some others in short, and every open verdict. */
+import type { NextTest, OpenVerdict } from "../advice/next-types.ts";
+import type { KitchenAnalysis } from "../kitchen-analysis-types.ts";
+import { markOf } from "./kitchen-page.ts";
+import { parted, unreadLines } from "./kitchen-remarks.ts";
+import type { KitchenTerminal } from "./kitchen-remarks.ts";
+import { paragraph } from "./terminal-page.ts";
+import type { TerminalOptions } from "./terminal-page.ts";
+import { duration } from "./time-text.ts";
+import { missingParts, noTestsYet } from "./wording/missing-parts.ts";
+import { nextTestSentence, settledBy } from "./wording/next-test.ts";
+import { openVerdictText } from "./wording/open-verdicts.ts";
+import { fullSetUpText } from "./wording/set-ups.ts";
+import { terminalWriting } from "./writing.ts";
+
+const firstBlock = ([first]: readonly NextTest[], screen: KitchenTerminal): string[] => {
+  if (first === undefined) return [];
+  const text = nextTestSentence(screen.analysis, first, screen.writing);
+  return [...paragraph("Worth doing next", screen), ...paragraph(text, screen, "  ")];
+};
+
+const mostOthers = 4;
+
+const otherLine = (test: NextTest, screen: KitchenTerminal): string[] => {
+  const { analysis, writing } = screen;
+  const marks = settledBy(test, analysis).map(({ culture }) => markOf(analysis, culture));
+  const what = marks.length === 0 ? "" : `: could settle ${[...new Set(marks)].join(", ")}`;
+  const setUp = fullSetUpText(analysis.kitchen, test.setUp, writing);
+  const text = `${setUp}, for ${duration(test.hours * 60, writing.space)}${what}`;
+  return paragraph(text, screen, "  - ", "    ");
+};
+
+const othersBlock = ([, ...others]: readonly NextTest[], screen: KitchenTerminal): string[] =>
+  others.length === 0
+    ? []
+    : [
+        ...paragraph("After that", screen),
+        ...others.slice(0, mostOthers).flatMap((test) => otherLine(test, screen)),
+      ];
+
+const openLine = (open: OpenVerdict, screen: KitchenTerminal): string[] => {
+  const { analysis, writing } = screen;
+  const setUp = fullSetUpText(analysis.kitchen, open.setUp, writing);
+  const text = `${setUp}, ${markOf(analysis, open.culture)}: ${openVerdictText(analysis, open, writing)}`;
+  return paragraph(text, screen, "  - ", "    ");
+};
+
+const openBlock = (open: readonly OpenVerdict[], screen: KitchenTerminal): string[] =>
+  open.length === 0
+    ? []
+    : [
+        ...paragraph("Open verdicts, and what would settle them", screen),
+        ...open.flatMap((one) => openLine(one, screen)),
+      ];
+
+/** When to test again although all is decided: common practice, no source. */
+const again =
+  "Test again when the season changes, when the appliance is moved, when container or amount change, and when batches begin to separate (common practice).";
+
+const nothingToTest = ({ setUps, advice }: KitchenAnalysis): string => {
+  if (setUps.length === 0)
+    return "Begin with any appliance, set as you use it: one night with water.";
+  return advice.next.open.length === 0
+    ? `No verdict is open, and no further water test would be expected to decide anything. ${again}`
+    : `No one water test would be expected to decide what is open. ${again}`;
+};
+
+/** The answer as text, lines parted by "\n", ending in one. */
+export const toNextTerminal = (analysis: KitchenAnalysis, options: TerminalOptions): string => {
+  const writing = terminalWriting(analysis.kitchen.shownUnit, options.ascii);
+  const screen: KitchenTerminal = { ...options, writing, analysis };
+  const missing = missingParts(analysis);
+  if (missing.length > 0) {
+    return [...missing.flatMap((text) => paragraph(text, screen)), ""].join("\n");
+  }
+  const { tests, open } = analysis.advice.next;
+  const untested = noTestsYet(analysis);
+  const blocks = [
+    untested === null ? [] : paragraph(untested, screen),
+    tests.length > 0 ? [] : paragraph(nothingToTest(analysis), screen),
+    firstBlock(tests, screen),
+    othersBlock(tests, screen),
+    openBlock(open, screen),
+    unreadLines(screen),
+  ];
+  return [...parted(blocks), ""].join("\n");
+};
