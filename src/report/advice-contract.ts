@@ -74,7 +74,7 @@ const cultureEntry = (
     best: best === null ? null : candidateEntry(best, analysis.requirements),
     chance: chance === null ? null : { ...chance },
     from: from === null ? null : { ...from.setUp, chance: { ...from.chance } },
-    obstacles: obstacles.map((obstacle) => ({ ...obstacle })),
+    obstacles,
     elsewhere: elsewhere === null ? null : elsewhereEntry(elsewhere),
   };
 };
@@ -108,7 +108,7 @@ export const adviceEntry = (analysis: KitchenAnalysis) => {
   return {
     floor,
     appliances: appliances.map((one) => applianceEntry(one, analysis)),
-    containers: containers.map((one) => ({ ...one })),
+    containers,
     match: {
       places: match.places.map((one) => placeEntry(one, analysis)),
       weakest: match.weakest,

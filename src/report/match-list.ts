@@ -25,11 +25,12 @@ const heading = (asked: Requirement, screen: KitchenTerminal): string[] => {
 
 export const matchList = (screen: KitchenTerminal): string[] => {
   const { advice, kitchen, requirements } = screen.analysis;
-  return requirements.flatMap((asked) => [
-    ...heading(asked, screen),
-    ...advice.appliances.flatMap((one) => {
-      const cell = adviceOn(one, asked);
-      return cell === null ? [] : line(cell, applianceName(kitchen, one), screen);
-    }),
-  ]);
+  return requirements.flatMap((asked) =>
+    heading(asked, screen).concat(
+      advice.appliances.flatMap((one) => {
+        const cell = adviceOn(one, asked);
+        return cell === null ? [] : line(cell, applianceName(kitchen, one), screen);
+      }),
+    ),
+  );
 };

@@ -1,0 +1,27 @@
+import { expect, it } from "vitest";
+import { noteLines, parted, questionLines, unreadLines } from "../../src/report/kitchen-remarks.ts";
+import { flat, screenOf } from "./advice-screen.ts";
+import { sampleKitchen, untestedKitchen } from "./sample-kitchen.ts";
+
+it("names tests that could not be read, and why", () => {
+  expect(flat(unreadLines(screenOf(sampleKitchen())))).toContain(
+    "Not read Circulating bath, 42 °C (107.6 °F), Jars in water (bath-42-jars): Expected a column",
+  );
+});
+
+it("asks about doubtful checks, and notes what else was seen", () => {
+  expect(flat(questionLines(screenOf(sampleKitchen())))).toContain(
+    "Check Pen thermometer: In boiling",
+  );
+  expect(flat(noteLines(screenOf(sampleKitchen())))).toContain("checked 14 months ago");
+});
+
+it("is silent where there is nothing to remark", () => {
+  const screen = screenOf(untestedKitchen());
+  expect([...unreadLines(screen), ...questionLines(screen), ...noteLines(screen)]).toEqual([]);
+});
+
+it("parts blocks by one empty line, those without lines left out", () => {
+  expect(parted([[], ["a", "b"], [], ["c"]])).toEqual(["a", "b", "", "c"]);
+  expect(parted([])).toEqual([]);
+});
