@@ -32,9 +32,10 @@ export function sampleTestPlan(random: Random, offered: Offered): readonly Plann
     chosen.push(
       chosen.length === 0 ? firstTest(random, offered) : nextTest(random, offered, chosen),
     );
-  return chosen.map((one) => ({
-    ...one,
-    probes: sampledProbes(random, one.container),
+  return chosen.map(({ setting, container }) => ({
+    setting,
+    container,
+    probes: sampledProbes(random, container),
     mishap: random.weighted<Mishap | null>([
       [null, 90],
       ["too short", 4],

@@ -40,6 +40,8 @@ export interface Future {
 /**
  * Future runs of one appliance, begun at any time of day, once they are warm.
  * Courses are made once for each container, sorted once for each length.
+ *
+ * @param hours the longest that will be asked
  */
 export function createFuture(
   random: Random,
@@ -55,8 +57,10 @@ export function createFuture(
   const courses = kept((container: RespondingContainer) =>
     parts.map((part) => steadyCourse(part, container)),
   );
-  const cut = (container: RespondingContainer, length: number): readonly Float64Array[] =>
-    courses(container).map((course) => everySecond(course, length * 60));
+  const cut = (container: RespondingContainer, length: number): readonly Float64Array[] => {
+    if (length > hours) throw new RangeError(`${length} h asked of runs of ${hours} h`);
+    return courses(container).map((course) => everySecond(course, length * 60));
+  };
   const sorted = keptBoth((container, length) =>
     cut(container, length).map((one) => one.toSorted()),
   );
