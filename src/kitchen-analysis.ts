@@ -12,6 +12,7 @@ import type {
   SetUpAnalysis,
   TestAnalysis,
 } from "./kitchen-analysis-types.ts";
+import { adviceInput } from "./kitchen-analysis/advice-input.ts";
 import type { KitchenOptions, OpenTestFile } from "./kitchen-analysis/kitchen-options.ts";
 import { probeResponses } from "./kitchen-analysis/probe-responses.ts";
 import { readTest, startedAt } from "./kitchen-analysis/read-test.ts";
@@ -64,7 +65,7 @@ export const analyseKitchen = async (
     setUps: analyseSetUps(kitchen, tests),
     notices: thermometers.flatMap(thermometerNotices),
   };
-  return done({ ...findings, advice: adviseKitchen() });
+  return done({ ...findings, advice: adviseKitchen(adviceInput(findings)) });
 };
 
 interface ReadTest {

@@ -36,18 +36,33 @@ export const holdPlays = (
   evidence: HeldEvidence,
   alsoSeen: readonly number[] = [],
 ): HoldPlays => {
-  const { hold } = evidence;
-  const { hours } = requirement;
-  const known = scenarioEvidence(evidence);
-  const scenarios = drawScenarios(known, hours, 0, alsoSeen);
-  const later = isMoving(hold)
-    ? scenarioPlays(drawScenarios(known, hours, testedHours(hold), alsoSeen), requirement)
-    : [];
+  const { whole, tested } = holdScenarios(requirement.hours, evidence, alsoSeen);
   return {
-    plays: [...scenarioPlays(scenarios, requirement), ...later],
-    tested: () => scenarioPlays(testedOnly(scenarios, hold), requirement),
-    unseenUncertainty: scenarios.unseenUncertainty,
+    plays: whole.flatMap((scenarios) => scenarioPlays(scenarios, requirement)),
+    tested: () => scenarioPlays(tested, requirement),
+    unseenUncertainty: whole[0]!.unseenUncertainty,
   };
+};
+
+/** Scenarios of one test, before any window is asked about. */
+export interface HoldScenarios {
+  /** Sets that count alike: one, or two where it matters when the culture's hours begin. */
+  readonly whole: readonly Scenarios[];
+  /** As if the tested hours were all there is. */
+  readonly tested: Scenarios;
+}
+
+/** Draws the scenarios for a culture of `hours` hours; `alsoSeen` as in drawScenarios. */
+export const holdScenarios = (
+  hours: number,
+  evidence: HeldEvidence,
+  alsoSeen: readonly number[] = [],
+): HoldScenarios => {
+  const { hold } = evidence;
+  const known = scenarioEvidence(evidence);
+  const first = drawScenarios(known, hours, 0, alsoSeen);
+  const later = isMoving(hold) ? [drawScenarios(known, hours, testedHours(hold), alsoSeen)] : [];
+  return { whole: [first, ...later], tested: testedOnly(first, hold) };
 };
 
 export const scenarioEvidence = (evidence: HeldEvidence): ScenarioEvidence => ({

@@ -122,15 +122,16 @@ const doubtReasons = (evidence: ReasonEvidence): Reason[] => {
   const largest = evidence.uncertainty.reduce((a, b) =>
     b.standardUncertainty > a.standardUncertainty ? b : a,
   );
+  const settling = evidence.without(largest.source);
   if (total > 0) {
     const share = largest.standardUncertainty ** 2 / total;
-    reasons.push({ code: "dominant-doubt", ...largest, share });
+    const { verdict, probability } = settling;
+    reasons.push({ code: "dominant-doubt", ...largest, share, without: { verdict, probability } });
   }
   const { requirement, hold } = evidence;
   if (largest.source === "hours not tested") {
     reasons.push({ code: "tested-too-short", tested: hold.hours, needed: requirement.hours });
   }
-  const settling = evidence.without(largest.source);
   if (settling.verdict !== "unproven" && !evidence.fellAway) {
     reasons.push({ code: "would-settle", ...settling });
   }

@@ -1,7 +1,8 @@
 import type { Hold, HoldReadings } from "../hold/hold.ts";
 import { cholesky, multiplyLower } from "../stats/cholesky.ts";
 import { normalDraws } from "../stats/normal-sequence.ts";
-import { fastResidual, spreadFactor, type FastResidual } from "./fast-residual.ts";
+import { fastPart } from "./fast-part.ts";
+import { spreadFactor, type FastResidual } from "./fast-residual.ts";
 import { slowBlocks } from "./slow-blocks.ts";
 import {
   fitSlowChange,
@@ -55,6 +56,25 @@ export const drawScenarios = (
   startHour = 0,
   alsoSeen: readonly number[] = [],
 ): Scenarios => {
+  const { resolution, roomRange, warmUpMinutes } = evidence;
+  // Cultures of the same hours, and advice on the same test, ask for the same scenarios.
+  const kept = keptScenarios.get(evidence.readings) ?? new Map<string, Scenarios>();
+  keptScenarios.set(evidence.readings, kept);
+  const key = JSON.stringify([hours, startHour, alsoSeen, resolution, roomRange, warmUpMinutes]);
+  const scenarios = kept.get(key) ?? freshScenarios(evidence, hours, startHour, alsoSeen);
+  kept.set(key, scenarios);
+  return scenarios;
+};
+
+/** By the readings they were drawn from, for as long as those are kept; a hold belongs to its readings. */
+const keptScenarios = new WeakMap<HoldReadings, Map<string, Scenarios>>();
+
+const freshScenarios = (
+  evidence: ScenarioEvidence,
+  hours: number,
+  startHour: number,
+  alsoSeen: readonly number[],
+): Scenarios => {
   const { hold, readings, resolution } = evidence;
   const blocks = slowBlocks(hold, readings, resolution);
   const nodes = Float64Array.from(
@@ -65,7 +85,7 @@ export const drawScenarios = (
   const best = fits.reduce((a, b) => (b.weight > a.weight ? b : a));
   const draws = standardDraws();
   const paths = drawPaths(fits, blocks, nodes, draws);
-  const fast = fastPart(best.fit, blocks, evidence);
+  const fast = fastPart(best.fit, blocks, evidence, fastCount);
   return {
     hours: nodes,
     paths,
@@ -157,26 +177,6 @@ const onePath = (
   normals: Float64Array,
 ): Float64Array =>
   multiplyLower(lower, normals.length, normals).map((value, i) => value + prediction.means[i]!);
-
-const fastPart = (fit: SlowFit, blocks: SlowBlocks, evidence: ScenarioEvidence): FastResidual => {
-  const { hold, readings, resolution } = evidence;
-  const { means } = predictSlowChange(fit, blocks, blocks.hours);
-  const residuals = new Float64Array(readings.celsius.length);
-  let block = 0;
-  for (let i = 0; i < residuals.length; i += 1) {
-    const hour = (readings.minutes[i]! - hold.fromMinute) / 60;
-    while (block < means.length - 2 && hour > blocks.hours[block + 1]!) block += 1;
-    residuals[i] = readings.celsius[i]! - between(blocks.hours, means, block, hour);
-  }
-  return fastResidual(residuals, readings, hold, resolution, fastCount);
-};
-
-/** Linear interpolation between block `index` and the next; the end blocks' levels go on outside. */
-const between = (x: Float64Array, y: Float64Array, index: number, at: number): number => {
-  if (x.length === 1) return y[0]!;
-  const share = (at - x[index]!) / (x[index + 1]! - x[index]!);
-  return y[index]! + Math.min(1, Math.max(0, share)) * (y[index + 1]! - y[index]!);
-};
 
 const unseenUncertainty = (
   paths: readonly Float64Array[],

@@ -69,6 +69,8 @@ export type Reason =
       readonly standardUncertainty: number;
       readonly share: number;
       readonly from: Provenance;
+      /** What the verdict would be if this doubt were gone. */
+      readonly without?: { readonly verdict: VerdictWord; readonly probability: number };
     }
   | { readonly code: "tested-too-short"; readonly tested: number; readonly needed: number }
   | { readonly code: "too-little-hold"; readonly hours: number; readonly readings: number }

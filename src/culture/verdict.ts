@@ -21,7 +21,7 @@ const leastReadings = 6;
  * the readings tells which. Most who end a test stop the logger or take the
  * probe out, so the person is given one chance in five (an assumption).
  */
-const endedByPerson = 0.2;
+export const endedByPerson = 0.2;
 
 /** Decides whether one set-up, as seen by one probe, meets a culture's requirement. */
 export const decide = (requirement: Requirement, evidence: VerdictEvidence): Verdict => {
@@ -93,7 +93,8 @@ const holdOffset = ({
     hold.meanUncertainty,
   ]);
 
-const fellAway = (night: ProbeNight, hold: Hold, hours: number): boolean =>
+/** Whether the heat ended before the culture's hours were over. */
+export const fellAway = (night: ProbeNight, hold: Hold, hours: number): boolean =>
   testedHours(hold) < hours &&
   night.phases.some((phase) => phase.kind === "cool-down" && phase.cause === "switched-off");
 
@@ -101,12 +102,13 @@ const fellAway = (night: ProbeNight, hold: Hold, hours: number): boolean =>
 export const tooLittle = (hold: Hold): boolean =>
   hold.hours < leastHours || hold.readings < leastReadings;
 
-const word = (probability: number, confidence: number): VerdictWord =>
+/** `holds` from the asked confidence on, `misses` from one minus it down. */
+export const verdictWord = (probability: number, confidence: number): VerdictWord =>
   probability >= confidence ? "holds" : probability <= 1 - confidence ? "misses" : "unproven";
 
 /** A hold that fell away is no proof of holding; it misses only where it would have missed anyway. */
 const fallenWord = (probability: number, confidence: number): VerdictWord =>
-  word(probability, confidence) === "misses" ? "misses" : "unproven";
+  verdictWord(probability, confidence) === "misses" ? "misses" : "unproven";
 
 /** Too little hold never gives `holds`, and `misses` only where what was seen of it lies outside. */
 const guardedWord = (
@@ -114,7 +116,7 @@ const guardedWord = (
   { low, high }: Requirement,
   { hold, confidence }: HeldEvidence,
 ): VerdictWord => {
-  const plain = word(probability, confidence);
+  const plain = verdictWord(probability, confidence);
   if (!tooLittle(hold)) return plain;
   const outside = hold.mean < low || hold.mean > high;
   return plain === "misses" && outside ? "misses" : "unproven";

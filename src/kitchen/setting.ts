@@ -23,7 +23,8 @@ const degrees = (value: number): string => String(Math.round(value * 1000) / 100
 
 type Steps = Extract<Control, { kind: "steps" }>;
 
-const stepAt = ({ low, high, step }: Steps, index: number): number =>
+/** The control's setting number `index`, counted from its lowest, degC. */
+export const stepAt = ({ low, high, step }: Steps, index: number): number =>
   Math.min(high, rounded(low + index * step));
 
 const onGrid = (control: Steps, celsius: number): Setting | null => {

@@ -1,0 +1,180 @@
+import type { Appliance, Container, SetUp } from "../kitchen/kitchen.ts";
+import { setUpKey } from "../kitchen/set-up.ts";
+import {
+  bayesianRegression,
+  observationWeights,
+  regressionPrediction,
+  type Regression,
+} from "../stats/bayesian-regression.ts";
+import { studentTQuantile } from "../stats/student-t.ts";
+import type { AdviceInput, AdviceTest, RoomFigure, SettledTest } from "./advice-input.ts";
+import { containerIn } from "./container-knowledge.ts";
+import { responseDesign, type DesignTerm, type ResponseDesign } from "./response-design.ts";
+import { scatterPrior, standsIn, usualRoom } from "./response-prior.ts";
+import type { ContainerAdvice, ExpectedLevel } from "./response-types.ts";
+import { thermometerDoubt, type ThermometerDoubt } from "./thermometer-doubt.ts";
+
+/** A test that settled. */
+export type HeldTest = AdviceTest & { readonly settled: SettledTest };
+
+/** A container with what is known of it in one appliance. */
+export interface KnownContainer {
+  readonly container: Container;
+  readonly known: ContainerAdvice;
+}
+
+/** How an appliance responds: what was assumed, sharpened by its tests. */
+export interface Response {
+  readonly appliance: Appliance;
+  /** Those that may stand in it: by what it is, or because one was tested there. */
+  readonly containers: readonly KnownContainer[];
+  /** As said, or true where a test showed a regular cycle; null: not known. */
+  readonly thermostat: boolean | null;
+  /** Tests the response rests on. */
+  readonly tests: readonly HeldTest[];
+  readonly design: ResponseDesign;
+  readonly fit: Regression;
+  /** One per test: relative precision. */
+  readonly weights: readonly number[];
+  readonly rows: readonly Float64Array[];
+  /** The room a batch may meet. */
+  readonly room: RoomFigure;
+}
+
+/** A hold seen for so short a time may still be creeping: it counts as part of a test (an assumption). */
+const shortTestWeight = 0.25;
+
+/**
+ * Fits an appliance's response to its tests: Bayesian linear regression of the
+ * hold mean on setting, container and room (see `bayesianRegression`), with the
+ * priors of response-prior.ts. Each run counts alike, less where the room was
+ * not measured and the appliance follows it, or where the hold was short.
+ */
+export const fitResponse = (appliance: Appliance, input: AdviceInput): Response => {
+  const tests = input.tests.filter(
+    (test): test is HeldTest => test.settled !== null && test.setUp.appliance === appliance.id,
+  );
+  const containers = containersFor(appliance, tests, input);
+  const thermostat = appliance.thermostat ?? (cycles(tests) ? true : null);
+  const design = responseDesign(appliance, thermostat, containers);
+  const rows = tests.map((test) => testRow(design, test));
+  const weights = tests.map((test) => testWeight(design.terms, test));
+  const fit = bayesianRegression(
+    rows,
+    tests.map(({ settled }) => settled.level),
+    {
+      mean: design.terms.map(({ prior }) => prior.mean),
+      standardDeviation: design.terms.map(({ prior }) => prior.standardDeviation),
+      scale: scatterPrior.standardDeviation,
+      degreesOfFreedom: scatterPrior.degreesOfFreedom,
+    },
+    weights,
+  );
+  return {
+    appliance,
+    containers,
+    thermostat,
+    tests,
+    design,
+    fit,
+    weights,
+    rows,
+    room: usualRoomOf(input),
+  };
+};
+
+const containersFor = (
+  { id, kind }: Appliance,
+  own: readonly HeldTest[],
+  { kitchen, tests }: AdviceInput,
+): readonly KnownContainer[] =>
+  kitchen.containers
+    .filter(
+      (one) => standsIn(kind, one.stands) || own.some(({ setUp }) => setUp.container === one.id),
+    )
+    .map((container) => ({ container, known: containerIn(container, id, tests) }));
+
+/** Something switches by temperature. */
+const cycles = (tests: readonly HeldTest[]): boolean =>
+  tests.some(({ settled }) => settled.evidence.hold.swing !== null);
+
+const testRow = ({ row }: ResponseDesign, { setUp, settled }: HeldTest): Float64Array =>
+  row({
+    setting: setUp.setting,
+    container: settled.place === "food" ? setUp.container : null,
+    room: settled.room.mean,
+    bath: settled.level,
+  });
+
+const testWeight = (terms: readonly DesignTerm[], { settled }: HeldTest): number => {
+  const room = terms.find(({ term }) => term.code === "room")!.prior.mean;
+  const unseen = (room * settled.room.standardDeviation) / scatterPrior.standardDeviation;
+  return (settled.tooLittle ? shortTestWeight : 1) / (1 + unseen ** 2);
+};
+
+/** A range that was said is where the room lies evenly; its days' means lie nearer the middle. */
+const usualRoomOf = ({ kitchen: { room } }: AdviceInput): RoomFigure =>
+  room === null
+    ? usualRoom
+    : { mean: (room.low + room.high) / 2, standardDeviation: (room.high - room.low) / 4 };
+
+/** The next run's hold mean, with the doubts kept apart. */
+export interface Expected {
+  readonly mean: number;
+  /** Student's t: figures and scatter of runs, degC. */
+  readonly scale: number;
+  readonly degreesOfFreedom: number;
+  /** The room of that run, standard deviation, degC. */
+  readonly room: number;
+  readonly thermometer: ThermometerDoubt;
+}
+
+/**
+ * What the next run of a set-up is expected to hold.
+ *
+ * @param room the room it may meet; else the kitchen's
+ */
+export const expect = (
+  response: Response,
+  { setting, container }: Pick<SetUp, "setting" | "container">,
+  room: RoomFigure = response.room,
+): Expected => {
+  const { design, fit, rows, weights, tests } = response;
+  const place = { setting, room: room.mean, bath: 0 };
+  const bath = regressionPrediction(fit, design.row({ ...place, container: null })).mean;
+  const row = design.row({ ...place, container, bath });
+  const { mean, scale, degreesOfFreedom } = regressionPrediction(fit, row);
+  const shares = observationWeights(fit, rows, row, weights);
+  return {
+    mean,
+    scale,
+    degreesOfFreedom,
+    room: roomSlope(response, container) * room.standardDeviation,
+    thermometer: thermometerDoubt(
+      tests.map(({ settled: { evidence } }, at) => ({ ...evidence, share: shares[at]! })),
+    ),
+  };
+};
+
+/** degC of the food per degC of the room: through the appliance and through the container. */
+const roomSlope = ({ design: { terms }, fit }: Response, container: string): number => {
+  const at = (wanted: (term: DesignTerm["term"]) => boolean): number => {
+    const index = terms.findIndex(({ term }) => wanted(term));
+    return index < 0 ? 0 : fit.coefficients[index]!;
+  };
+  const own = at(({ code }) => code === "room");
+  const lost = at((term) => term.code === "share-lost" && term.container === container);
+  return Math.min(1, Math.max(0, own) + Math.max(0, lost));
+};
+
+/** The same as one t distribution: variances added, the degrees of freedom those of its t part (a little careful). */
+export const expectedLevel = (expected: Expected): ExpectedLevel => {
+  const { mean, scale, room, thermometer, degreesOfFreedom } = expected;
+  const standardUncertainty = Math.hypot(scale, room, thermometer.standardUncertainty);
+  const reach = studentTQuantile(0.975, degreesOfFreedom) * standardUncertainty;
+  return { mean, standardUncertainty, degreesOfFreedom, low: mean - reach, high: mean + reach };
+};
+
+/** Tests of one set-up. */
+export const testsOf = (response: Response, setUp: SetUp): readonly HeldTest[] =>
+  response.tests.filter((test) => setUpKey(test.setUp) === setUpKey(setUp));

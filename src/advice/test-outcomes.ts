@@ -1,0 +1,82 @@
+import { futureRun, type RunScatter } from "../culture/run-to-run.ts";
+import type { WeightedPlays } from "../culture/probability.ts";
+import { verdictWord } from "../culture/verdict.ts";
+import { normalQuantile } from "../stats/normal.ts";
+import { spreadFactor } from "../culture/fast-residual.ts";
+import { probabilityAt } from "./chance.ts";
+import type { CourseOutlook, CourseShape } from "./course-shape.ts";
+import { gatherPlays, type GatheredPlays } from "./gathered-plays.ts";
+import type { Expected } from "./response.ts";
+
+/** What a further test of a set-up would be added to. */
+export interface TestedSoFar {
+  /** Mean of its hold means and how many; null where there is none yet. */
+  readonly own: { readonly mean: number; readonly tests: number } | null;
+  readonly expected: Expected;
+  readonly shape: CourseShape;
+  readonly scatter: RunScatter;
+  readonly confidence: number;
+}
+
+/** How likely the verdict after the test is to be decided. */
+export interface Outcome {
+  readonly holds: number;
+  readonly misses: number;
+}
+
+/** Results of the test that are looked at: even quantiles of what is expected. */
+const levelCount = 15;
+/** Each with so many courses, where the test would show the whole of one. */
+const courseCount = 6;
+
+/** Even quantiles of Student's t: levels from a fixed order of normal ones and of scales. */
+const levels = ({ mean, scale, degreesOfFreedom, room }: Expected): readonly number[] =>
+  Array.from({ length: levelCount }, (_, index) => {
+    const z = normalQuantile((index + 0.5) / levelCount);
+    // A golden-ratio step pairs each level with another scale.
+    const w = normalQuantile(((index * 0.618034) % 1) * 0.98 + 0.01);
+    return mean + z * Math.hypot(room, scale * spreadFactor(w, degreesOfFreedom));
+  });
+
+/**
+ * Simulates a test: its result is drawn from what is expected, the verdict is
+ * made as it would be, and the words are counted (preposterior analysis; Raiffa
+ * and Schlaifer, Applied Statistical Decision Theory, from memory).
+ *
+ * @param outlook what the culture's hours may look like
+ * @param whole the test lasts the culture's full hours, so that it shows one of these courses
+ */
+export const testOutcomes = (
+  soFar: TestedSoFar,
+  outlook: CourseOutlook,
+  whole: boolean,
+): Outcome => {
+  const { own, expected, shape, scatter, confidence } = soFar;
+  const tests = (own?.tests ?? 0) + 1;
+  const next = futureRun(scatter, tests).value;
+  let [holds, misses, count] = [0, 0, 0];
+  for (const [index, level] of levels(expected).entries()) {
+    const mean = own === null ? level : (own.tests * own.mean + level) / tests;
+    const after = { ...expected, mean, scale: next, degreesOfFreedom: Infinity, room: 0 };
+    for (const seen of whole ? someCourses(outlook.parts, index) : [outlook.gathered]) {
+      const { probability } = probabilityAt(after, shape, seen);
+      const word = verdictWord(probability, confidence);
+      holds += Number(word === "holds");
+      misses += Number(word === "misses");
+      count += 1;
+    }
+  }
+  return { holds: holds / count, misses: misses / count };
+};
+
+/** Some of the courses, each alone, others for each level. */
+const someCourses = (plays: readonly WeightedPlays[], level: number): readonly GatheredPlays[] =>
+  Array.from({ length: courseCount }, (_, course) => {
+    const at = level * courseCount + course + 0.5;
+    return gatherPlays(
+      plays.map(({ weight, plays: all }) => ({
+        weight,
+        plays: [all[Math.floor((at / (levelCount * courseCount)) * all.length)]!],
+      })),
+    );
+  });
