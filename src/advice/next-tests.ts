@@ -108,7 +108,8 @@ const planFor = (hours: number, planning: Planning): Plan => {
     const found = ends ? never : testOutcomes(soFar, soFar.shape.outlook(requirement), whole);
     if (isOpen(planning, at)) gain += found.holds + found.misses;
     if (unserved[at]!) served += found.holds;
-    return { culture: requirement.culture, now: chance.probability, ...found };
+    const { holds, misses } = found;
+    return { culture: requirement.culture, now: chance.probability, holds, misses };
   });
   return { hours, gain, served, outcomes };
 };

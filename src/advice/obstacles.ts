@@ -39,6 +39,8 @@ const missingTests = ({ tests }: AdviceInput, { response }: KnownAppliance): Obs
 
 type Levelled = Candidate & { readonly level: NonNullable<Candidate["level"]> };
 
+const at = ({ setUp, level: { mean } }: Levelled) => ({ setUp, mean });
+
 /** Too warm at its lowest, too cold at its highest, or nothing between two neighbours. */
 const reachObstacles = (
   candidates: readonly Candidate[],
@@ -52,7 +54,6 @@ const reachObstacles = (
   if (lowest === undefined || highest === undefined) return [];
   const warm = lowest.level.mean - high;
   const cold = low - highest.level.mean;
-  const at = ({ setUp, level: { mean } }: Levelled) => ({ setUp, mean });
   if (warm > 0) return [{ code: "too-warm-at-lowest", ...at(lowest), by: warm }];
   if (cold > 0) return [{ code: "too-cold-at-highest", ...at(highest), by: cold }];
   if (levelled.some(({ level: { mean } }) => mean >= low && mean <= high)) return [];

@@ -151,7 +151,11 @@ export const expect = (
     degreesOfFreedom,
     room: roomSlope(response, container) * room.standardDeviation,
     thermometer: thermometerDoubt(
-      tests.map(({ settled: { evidence } }, at) => ({ ...evidence, share: shares[at]! })),
+      tests.map(({ settled: { evidence } }, at) => ({
+        thermometerId: evidence.thermometerId,
+        thermometer: evidence.thermometer,
+        share: shares[at]!,
+      })),
     ),
   };
 };
