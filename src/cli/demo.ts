@@ -76,6 +76,8 @@ const guide = (folder: string): string =>
     "  holdband thermometer",
     "  holdband check readings/adjustable-cooker.csv --culture reuteri",
     "  holdband report --appliance step-cooker",
+    "  holdband match",
+    "  holdband next",
     "",
     `Open ${join(folder, reportPath)} in a browser to see the report.`,
   ].join("\n");

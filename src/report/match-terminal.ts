@@ -45,8 +45,8 @@ const wordsBlock = (screen: KitchenTerminal): string[] => {
   const sure = percent(analysis.confidence, writing.space);
   const floor = percent(analysis.advice.floor, writing.space);
   const text =
-    `CAN: ${sure} likely to hold, or more. MAY: ${floor} or more. CANNOT: less, and the readings say why. ` +
-    "UNKNOWN: less, for too little is known. What is not tested is reckoned from other tests and from assumptions: test it once with water before trusting a batch to it.";
+    `CAN: ${sure} likely to hold, or more. MAY: ${floor} or more. CANNOT: its tests speak against it. ` +
+    `UNKNOWN: under ${floor}, and too little is known. What is not tested is reckoned from other tests and from assumptions: test it once with water before trusting a batch to it.`;
   return labelled("Words", text, screen);
 };
 
