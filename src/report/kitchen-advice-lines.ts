@@ -4,7 +4,7 @@ import type { KitchenAnalysis } from "../kitchen-analysis-types.ts";
 import { markOf } from "./kitchen-page.ts";
 import type { KitchenTerminal } from "./kitchen-remarks.ts";
 import { labelled } from "./terminal-page.ts";
-import { actionText, testFirst } from "./wording/advice-actions.ts";
+import { actionText, untriedText } from "./wording/advice-actions.ts";
 import { adviceSentence } from "./wording/advice.ts";
 import { sentence } from "./wording/everyday-names.ts";
 import { likelyText } from "./wording/expected.ts";
@@ -31,16 +31,18 @@ const openCultures = ({ setUps, requirements }: KitchenAnalysis): ReadonlySet<st
   return new Set(requirements.map(({ culture }) => culture).filter((one) => !held.has(one)));
 };
 
+const proviso = "Test once with water what is not tested, before you trust a batch to it.";
+
 /** More would push the overview off the screen; the report has them all. */
 const mostTold = 4;
 
 /** The change and what it promises; figures and reasons stand in the report. */
-const briefChange = (best: Candidate, { advice }: Told, screen: KitchenTerminal): string => {
+const briefChange = (best: Candidate, { appliance, advice }: Told, screen: KitchenTerminal) => {
   const { analysis, writing } = screen;
-  const action = actionText(advice, best, analysis.kitchen, writing);
+  const action = actionText(advice, best, analysis.kitchen, writing, appliance.tests);
   const likely = likelyText(advice.chance ?? { probability: 0 }, analysis.confidence, writing);
-  const proviso = best.basis === "tested" ? "" : `; not tested, ${testFirst}`;
-  return sentence(`${action}: ${likely}${proviso}`);
+  const tested = best.basis === "tested" ? "tested" : untriedText(best, appliance);
+  return sentence(`${action}: ${likely} (${tested})`);
 };
 
 const told = (one: Told, screen: KitchenTerminal): string[] => {
@@ -61,10 +63,15 @@ export const adviceLines = (screen: KitchenTerminal): string[] => {
     .filter(isNew);
   const rank = ({ advice }: Told): number => (open.has(advice.culture) ? 0 : 1);
   const first = all.toSorted((a, b) => rank(a) - rank(b)).slice(0, mostTold);
-  const lines = first.flatMap((one) => told(one, screen));
-  return all.length === first.length
-    ? lines
-    : [...lines, ...labelled("", "More of it in the report, and from holdband match.", screen)];
+  if (first.length === 0) return [];
+  const more =
+    all.length > first.length ? " More of it in the report, and from holdband match." : "";
+  const untested = first.some(({ advice: { best } }) => best !== null && best.basis !== "tested");
+  const last = `${untested ? proviso : ""}${more}`.trim();
+  return [
+    ...first.flatMap((one) => told(one, screen)),
+    ...(last === "" ? [] : labelled("", last, screen)),
+  ];
 };
 
 export const nextLines = (screen: KitchenTerminal): string[] => {

@@ -21,7 +21,7 @@ const changed = (change: (advice: CultureAdvice) => CultureAdvice): KitchenAnaly
 
 it("tells what to change, how likely that holds, and to test it first", () => {
   expect(told(sampleKitchen())).toMatch(
-    /Advice reuteri: Set the circulating bath to 38\.\d °C .+ likely to hold; not tested, so test it once with water before trusting a batch to it\./,
+    /Advice reuteri: Set the circulating bath to 38\.\d °C .+ likely to hold \(that setting was not tested\)\. .+Test once with water what is not tested, before you trust a batch to it\./,
   );
 });
 

@@ -54,14 +54,18 @@ interface Settled {
   readonly chance: number;
 }
 
+/** However likely a set-up is that nobody tested: nothing of it is proven. That it misses is then no news. */
+const isUnsettled = (basis: NextTest["basis"], now: number, confidence: number): boolean =>
+  now > 1 - confidence && (basis !== "tested" || now < confidence);
+
 /** What the test could prove that is not proven now, likeliest first. */
 export const settledBy = (
-  { outcomes }: NextTest,
+  { basis, outcomes }: NextTest,
   { confidence }: Pick<KitchenAnalysis, "confidence">,
 ): readonly Settled[] =>
   outcomes
     .flatMap(({ culture, now, holds, misses }): Settled[] => {
-      if (now >= confidence || now <= 1 - confidence) return [];
+      if (!isUnsettled(basis, now, confidence)) return [];
       return [
         { culture, word: "holds", chance: holds },
         { culture, word: "misses", chance: misses },
@@ -71,11 +75,13 @@ export const settledBy = (
     .toSorted((a, b) => b.chance - a.chance);
 
 const openCount = (
-  { outcomes }: NextTest,
+  { basis, outcomes }: NextTest,
   { confidence }: Pick<KitchenAnalysis, "confidence">,
-): number => outcomes.filter(({ now }) => now < confidence && now > 1 - confidence).length;
+): number => outcomes.filter(({ now }) => isUnsettled(basis, now, confidence)).length;
 
 const mostTold = 3;
+/** A simulation of some outcomes can find them all alike; the test itself may not. */
+const mostCertain = 0.995;
 
 const isHeld = ({ setUps }: KitchenAnalysis, culture: string): boolean =>
   setUps.some(({ verdicts }) =>
@@ -93,13 +99,13 @@ const settledText = (
   const asked = analysis.requirements.find((one) => one.culture === culture);
   const name = asked === undefined ? culture : shortCultureName(asked);
   const first = word === "holds" && !isHeld(analysis, culture) ? ", which nothing holds yet" : "";
-  return `${percentInWords(chance, space)} that it ${word === "holds" ? "holds" : "does not hold"} ${name}${first}`;
+  return `${percentInWords(Math.min(chance, mostCertain), space)} that it ${word === "holds" ? "holds" : "does not hold"} ${name}${first}`;
 };
 
-/** A single one is told by its chances already. */
+/** A single one is told by its chances already; of an untested set-up no verdict is open yet. */
 const expectedText = (test: NextTest, analysis: KitchenAnalysis, told: number): string | null => {
   const open = openCount(test, analysis);
-  if (told > 0 && open < 2) return null;
+  if (open === 0 || (told > 0 && (open < 2 || test.basis !== "tested"))) return null;
   return `To be expected: ${fixed(test.gain, 1)} of its ${open} open ${open === 1 ? "verdict" : "verdicts"} decided.`;
 };
 
@@ -118,4 +124,5 @@ export const nextTestSentence = (
   analysis: KitchenAnalysis,
   test: NextTest,
   writing: Writing,
-): string => `${nextTestTask(test, analysis, writing)} ${worthText(test, analysis, writing)}`;
+): string =>
+  `${nextTestTask(test, analysis, writing)} ${worthText(test, analysis, writing)}`.trimEnd();
