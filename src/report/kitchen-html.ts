@@ -10,6 +10,7 @@ import type { KitchenPage } from "./kitchen-page.ts";
 import { markup } from "./markup.ts";
 import type { Markup } from "./markup.ts";
 import { cautionsSection } from "./sections/cautions.ts";
+import { kitchenAdvice } from "./sections/kitchen-advice.ts";
 import { kitchenAnswers } from "./sections/kitchen-answers.ts";
 import { kitchenContainers } from "./sections/kitchen-containers.ts";
 import { kitchenContents } from "./sections/kitchen-contents.ts";
@@ -18,8 +19,10 @@ import { kitchenDoubt } from "./sections/kitchen-doubt.ts";
 import { kitchenLead, unreadNote } from "./sections/kitchen-lead.ts";
 import { kitchenMatrix } from "./sections/kitchen-matrix.ts";
 import { kitchenMethod } from "./sections/kitchen-method.ts";
+import { kitchenNext } from "./sections/kitchen-next.ts";
 import { kitchenProvenance } from "./sections/kitchen-provenance.ts";
 import { kitchenRepeats } from "./sections/kitchen-repeats.ts";
+import { kitchenResponse } from "./sections/kitchen-response.ts";
 import { kitchenTest } from "./sections/kitchen-test.ts";
 import { kitchenThermometers } from "./sections/kitchen-thermometers.ts";
 import { calendarDay } from "./time-text.ts";
@@ -72,16 +75,24 @@ const laterParts = (page: KitchenPage) => [
   { id: "provenance", name: "What this report was made from", content: kitchenProvenance(page) },
 ];
 
+/** Parts before the tests, in the page's order. */
+const earlierParts = async (page: KitchenPage) => [
+  { id: "advice", name: "What to use, and what to change", content: kitchenAdvice(page) },
+  { id: "next", name: "What to test next", content: kitchenNext(page) },
+  { id: "response", name: "What each setting should give", content: await kitchenResponse(page) },
+  { id: "why", name: "Why, and what to do", content: kitchenAnswers(page) },
+];
+
 const mainPart = async (page: KitchenPage): Promise<Markup> => {
-  const answers = kitchenAnswers(page);
-  const why = { id: "why", name: "Why, and what to do", content: answers };
+  const [advice, ...earlier] = await earlierParts(page);
   const later = laterParts(page);
   const tests = await Promise.all(readTests(page.analysis).map((test) => kitchenTest(page, test)));
   return markup`${kitchenLead(page)}
 ${unreadNote(page)}
 ${kitchenMatrix(page)}
-${kitchenContents(page, [why], later)}
-${answers}
+${advice?.content ?? null}
+${kitchenContents(page, earlier, later)}
+${earlier.map(({ content }) => content)}
 ${tests}
 ${later.map(({ content }) => content)}`;
 };

@@ -3,7 +3,6 @@ import type { Analysis } from "../analysis.ts";
 import type { ProbeAnalysis } from "../analysis-types.ts";
 import type { KitchenAnalysis, SetUpAnalysis, TestAnalysis } from "../kitchen-analysis-types.ts";
 import type { Appliance } from "../kitchen/kitchen.ts";
-import type { KnownSetUp } from "./wording/other-settings.ts";
 import { windowMark } from "./wording/cultures.ts";
 import type { ReasonContext } from "./wording/reasons.ts";
 import type { Writing } from "./writing.ts";
@@ -69,14 +68,6 @@ export const longestProbe = (
   );
 };
 
-const knownSetUp = (
-  { kitchen }: KitchenAnalysis,
-  { setUp: { appliance, setting }, testIds }: SetUpAnalysis,
-): KnownSetUp | null => {
-  const found = kitchen.appliances.find(({ id }) => id === appliance);
-  return found === undefined ? null : { control: found.control, setting, tests: testIds.length };
-};
-
 export const reasonContext = (
   { analysis, writing }: KitchenPage,
   setUp: SetUpAnalysis,
@@ -85,7 +76,7 @@ export const reasonContext = (
   role: setUp.probe?.series.role ?? "food",
   thermometerAccuracy: longestProbe(analysis, setUp)?.thermometer.accuracy ?? null,
   confidence: analysis.confidence,
-  setUp: knownSetUp(analysis, setUp),
+  setUp: { tests: setUp.testIds.length },
 });
 
 /** "1 test", "3 tests". */

@@ -3,6 +3,7 @@
  * (4.5 : 1 and more on their ground, in both schemes); everything a colour says
  * is also said by a word, a dash or a border, for colour blindness and grey print.
  */
+import { advicePhone, adviceStyle } from "./style-advice.ts";
 import { kitchenStyle } from "./style-kitchen.ts";
 
 const light = `
@@ -158,6 +159,7 @@ ${listed(".rows", ".rows thead")}
   .grouped tbody tr.group + tr { border-top: 0; }
   .grouped tr.group th { padding-top: 0; font-size: 1.02rem; }
   .contents > ul { columns: 1; }
+${advicePhone}
 }`;
 
 const print = `
@@ -182,7 +184,9 @@ const print = `
   p { orphans: 3; widows: 3; }
 }`;
 
-export const style = [page, answers, kitchenStyle, figures, folded, phone, print].join("\n");
+export const style = [page, answers, kitchenStyle, adviceStyle, figures, folded, phone, print].join(
+  "\n",
+);
 
 /** For the policy's `style-src`: this very sheet and no other. */
 export const styleHash = async (): Promise<string> => {

@@ -81,9 +81,11 @@ const candidate = (known: Known, setting: Setting, container: string, at: number
   const setUp = { appliance: own.id, setting, container };
   const found = tested.find((one) => setUpKey(one.setUp) === setUpKey(setUp));
   const [first] = tested;
-  const alike = kitchen.containers.find(({ id }) => id === container)?.stands ?? "basin";
+  const standing = (which: string | undefined): number =>
+    stands[kitchen.containers.find(({ id }) => id === which)?.stands ?? "jars in water"] ?? 0;
   const away = awayFrom(setting, first?.setUp.setting, at);
-  const mean = (heldAt[own.id] ?? 38) + away + (stands[alike] ?? 0);
+  const mean =
+    (heldAt[own.id] ?? 38) + away + standing(container) - standing(first?.setUp.container);
   const other = container === first?.setUp.container ? 0 : 0.35;
   const u = first === undefined ? 3.2 : 0.28 + 0.09 * Math.abs(away) + other;
   const level = levelOf(mean, found === undefined ? u : 0.3);

@@ -60,6 +60,8 @@ export const baseConfig: Spec = {
     labelOverlap: false,
     labelBound: false,
     labelFlush: false,
+    // Words are cut to fit before they get here; without a font vega would guess.
+    labelLimit: 0,
     title: null,
   },
   text: { fontSize: textSize },

@@ -43,6 +43,6 @@ export const finishSvg = (svg: string, caption: Caption): string =>
         .replaceAll(unseen, "")
         .replaceAll(/<[^>]+>/g, (tag) => (tag.startsWith("<svg") ? tag : tidyTag(tag))),
       caption.id,
-    ).replaceAll(/<g>\s*<\/g>/g, ""),
+    ).replaceAll(/<g>\s*<\/g>|<g\/>/g, ""),
     caption,
   );

@@ -1,5 +1,5 @@
 /**
- * One plot of temperature over time as plain data, and the single vega-lite
+ * One plot of temperature as plain data, and the single vega-lite
  * specification that draws every such plot. Compiling a specification costs
  * far more than drawing one, so the data, the ends of the scales and the ticks
  * are handed in afterwards.
@@ -27,6 +27,33 @@ export interface PlotRule {
   readonly stroke: string;
   readonly width: number;
   readonly dash: readonly number[];
+}
+
+/** A corridor along a curve, and the curve itself: rows of one `series` belong together, in order of x. */
+export interface PlotCorridor {
+  readonly series: string;
+  readonly x: number;
+  readonly top: number;
+  readonly bottom: number;
+  readonly fill: string;
+  readonly opacity: number;
+}
+
+export interface PlotCurve {
+  readonly series: string;
+  readonly x: number;
+  readonly y: number;
+  readonly stroke: string;
+  readonly dash: readonly number[];
+}
+
+/** A single thing at a place, told from others by its shape. */
+export interface PlotMarker {
+  readonly x: number;
+  readonly y: number;
+  readonly shape: string;
+  readonly fill: string;
+  readonly stroke: string;
 }
 
 export interface PlotText {
@@ -62,12 +89,15 @@ export interface Plot {
     readonly top: number;
     readonly bottom: number;
   };
-  /** Hours from the first reading. */
+  /** Hours from the first reading, or what else the plot is drawn against. */
   readonly x: PlotAxis;
   /** Temperature in the drawn unit. */
   readonly y: PlotAxis;
   readonly boxes: readonly PlotBox[];
   readonly rules: readonly PlotRule[];
+  readonly corridors?: readonly PlotCorridor[];
+  readonly curves?: readonly PlotCurve[];
+  readonly markers?: readonly PlotMarker[];
   readonly context: readonly ContextRow[];
   readonly line: readonly LineRow[];
   /** Single readings, where there are few of them. */
@@ -76,7 +106,17 @@ export interface Plot {
 }
 
 /** The plot's rows, by the names the specification knows them by. */
-export const plotRows = ["boxes", "rules", "context", "line", "points", "texts"] as const;
+export const plotRows = [
+  "boxes",
+  "rules",
+  "corridors",
+  "curves",
+  "context",
+  "line",
+  "points",
+  "markers",
+  "texts",
+] as const;
 
 const data = (name: (typeof plotRows)[number]): Spec => ({ name, format: { parse: null } });
 const pixels = (field: string): Spec => ({
@@ -142,6 +182,29 @@ export const plotSpec: Spec = {
       },
     },
     {
+      data: data("corridors"),
+      mark: { type: "area" },
+      encoding: {
+        x: pixels("x"),
+        y: pixels("top"),
+        y2: { field: "bottom" },
+        detail: { field: "series", type: "nominal" },
+        fill: asIs("fill"),
+        fillOpacity: asIs("opacity", "quantitative"),
+      },
+    },
+    {
+      data: data("curves"),
+      mark: { type: "line", strokeJoin: "round", strokeWidth: 1.8 },
+      encoding: {
+        x: pixels("x"),
+        y: pixels("y"),
+        detail: { field: "series", type: "nominal" },
+        stroke: asIs("stroke"),
+        strokeDash: asIs("dash"),
+      },
+    },
+    {
       data: data("context"),
       mark: { ...breaking, color: colour.context, strokeWidth: 1.2 },
       encoding: {
@@ -164,6 +227,17 @@ export const plotSpec: Spec = {
       data: data("points"),
       mark: { type: "point", color: colour.line, filled: true, opacity: 1, size: 28 },
       encoding: { x: scaled("hour"), y: scaled("value") },
+    },
+    {
+      data: data("markers"),
+      mark: { type: "point", opacity: 1, size: 66, strokeWidth: 1.4 },
+      encoding: {
+        x: pixels("x"),
+        y: pixels("y"),
+        shape: asIs("shape"),
+        fill: asIs("fill"),
+        stroke: asIs("stroke"),
+      },
     },
     {
       data: data("texts"),

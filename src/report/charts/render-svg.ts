@@ -29,7 +29,7 @@ const handIn = (view: View, plot: Plot): void => {
   for (const rows of plotRows)
     view.data(
       rows,
-      plot[rows].map((row) => ({ ...row })),
+      (plot[rows] ?? []).map((row) => ({ ...row })),
     );
 };
 

@@ -18,12 +18,13 @@ export const framedAnswer = (
   verdict: Verdict,
   context: ReasonContext,
   heading: Markup,
+  more: Markup | null = null,
 ): Markup => markup`
 <section class="answer ${verdict.verdict}">
 <p class="verdict"><span class="mark">${verdictNames[verdict.verdict]}</span> <span class="chance">${chance(verdict, context.confidence, context.writing)} likely to hold</span></p>
 ${heading}
 ${reasons(verdict, context)}
-<p class="do"><strong>What to do</strong> ${nextStep(verdict, context)}</p>
+<p class="do"><strong>What to do</strong> ${nextStep(verdict, context)}${more}</p>
 </section>`;
 
 /** The name, and in a line of its own whatever stands in brackets: the organisms. */
@@ -33,6 +34,10 @@ const namedInFull = (requirement: Requirement): Markup => {
   return markup`${name}${organisms === "" ? null : markup` <span class="organisms">${organisms}</span>`}`;
 };
 
-/** Short: what was asked stands in the table above. */
-export const answerCard = (verdict: Verdict, context: ReasonContext): Markup =>
-  framedAnswer(verdict, context, markup`<h4>${namedInFull(verdict.requirement)}</h4>`);
+/** Short: what was asked stands in the table above. `more` follows what to do. */
+export const answerCard = (
+  verdict: Verdict,
+  context: ReasonContext,
+  more: Markup | null = null,
+): Markup =>
+  framedAnswer(verdict, context, markup`<h4>${namedInFull(verdict.requirement)}</h4>`, more);

@@ -7,6 +7,7 @@ import type { Markup } from "../markup.ts";
 import { tolerance, uncertainty } from "../temperature-text.ts";
 import { kitchenMethodSteps } from "../wording/kitchen-method.ts";
 import { endedHold, measured, roomReach, untold } from "../wording/method.ts";
+import { kitchenAssumed } from "./kitchen-assumed.ts";
 import { fellAway, list, promise, roomLine, stepList, verdictWords } from "./method.ts";
 
 const allProbes = (analysis: KitchenAnalysis) =>
@@ -57,6 +58,7 @@ export const kitchenMethod = (page: KitchenPage): Markup => {
 <p>${measured}</p>
 <h3>Assumed</h3>
 ${list(assumed)}
+${kitchenAssumed(page)}
 <h3>Not known</h3>
 ${list([promise({ probes: longest }, writing), ...untold])}
 <h3>Words and method</h3>

@@ -23,6 +23,14 @@ const kitchenSteps: readonly MethodStep[] = [
     title: "Food and bath",
     text: "Where both were measured, the food is taken to follow its bath as one body between bath and room: it falls short by a part of the difference between them and lags by a time constant, fitted by least squares over warm-up and hold.",
   },
+  {
+    title: "What a setting should give",
+    text: "The hold’s average is taken as a level, a slope over the settings or marks, the room’s pull, and what the food loses in its container. Each has a figure assumed beforehand, stated above; the tests move it (Bayesian linear regression with conjugate priors, Gelman et al. 2013). The next run is predicted by Student’s t. The chance to hold counts the swing and drift seen in the nearest test.",
+  },
+  {
+    title: "Advice",
+    text: "Of all settings and containers the kitchen has, the one likeliest to hold is advised; among near-equals the one that changes least. Several cultures are placed so that the least likely is as likely as can be, then the sum. The next test is the one whose possible results, drawn from what is predicted, decide most open verdicts.",
+  },
 ];
 
 export const kitchenMethodSteps: readonly MethodStep[] = [

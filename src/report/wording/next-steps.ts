@@ -1,11 +1,16 @@
 /**
  * What to do next, said cautiously: what the verdict and its reasons allow and
- * no more. How far to turn a dial is not known from one test.
+ * no more. How far to turn a dial is not known from one test alone; a kitchen's
+ * advice knows more, and stands beside this (advice.ts).
  */
 import type { Reason, UncertaintySource, Verdict } from "../../culture/verdict-types.ts";
 import type { Writing } from "../writing.ts";
-import { otherSettings } from "./other-settings.ts";
-import type { KnownSetUp } from "./other-settings.ts";
+
+/** What a kitchen knows of a tested set-up. */
+export interface KnownSetUp {
+  /** How many tests its answers rest on. */
+  readonly tests: number;
+}
 
 export interface Circumstances {
   readonly writing: Writing;
@@ -45,17 +50,12 @@ const culturesThat: Readonly<Record<"warm" | "cold", string>> = {
   cold: "a culture that likes it cooler",
 };
 
-/** How to get to the other side of it; a kitchen knows what the appliance can be set to. */
-const sideAdvice = (side: "warm" | "cold", { setUp, writing }: Circumstances): string => {
+/** How to get to the other side of it: a kitchen's advice says that more precisely. */
+const sideAdvice = (side: "warm" | "cold", { setUp }: Circumstances): string => {
   const lead = side === "warm" ? "It runs too warm for this." : "It stays too cold for this.";
+  if (setUp !== null) return lead;
   const wanted = side === "warm" ? "lower" : "higher";
-  if (setUp === null) {
-    return `${lead} If it has a ${wanted} setting, test that with water; or choose ${culturesThat[side]}.`;
-  }
-  const others = otherSettings(setUp, wanted, writing);
-  if (others !== null) return `${lead} ${others}; or choose ${culturesThat[side]}.`;
-  const none = setUp.control.kind === "steps" ? wanted : "other";
-  return `${lead} It has no ${none} setting: test another container with water, or another appliance; or choose ${culturesThat[side]}.`;
+  return `${lead} If it has a ${wanted} setting, test that with water; or choose ${culturesThat[side]}.`;
 };
 
 const missAdvice = (verdict: Verdict, circumstances: Circumstances): string => {
@@ -64,7 +64,10 @@ const missAdvice = (verdict: Verdict, circumstances: Circumstances): string => {
     return "Find out whether the appliance switches itself off, and whether it can be set to run on. Test that with water first.";
   }
   if (side !== null) return sideAdvice(side, circumstances);
-  return "Do not rely on it for this culture as it is. Change one thing (setting, container, place) and test that with water.";
+  const lead = "Do not rely on it for this culture as it is.";
+  return circumstances.setUp === null
+    ? `${lead} Change one thing (setting, container, place) and test that with water.`
+    : lead;
 };
 
 /** The doubt whose end would settle it; else the largest. */
@@ -91,7 +94,8 @@ const settling = (
 };
 
 /** No single doubt decides it, and its edge is within the doubt: then moving it is the other way. */
-const moveAway = ({ reasons }: Verdict): string =>
+const moveAway = ({ reasons }: Verdict, { setUp }: Circumstances): string =>
+  setUp !== null ||
   reasons.some(({ code }) => code === "would-settle") ||
   !reasons.some((reason) => reason.code === "near-edge" && reason.margin < reason.uncertainty)
     ? ""
@@ -112,7 +116,7 @@ const unprovenAdvice = (verdict: Verdict, circumstances: Circumstances): string 
     source === null
       ? "Repeat the test, for longer if you can."
       : settling(source, verdict, circumstances);
-  return next + moveAway(verdict);
+  return next + moveAway(verdict, circumstances);
 };
 
 export const nextStep = (verdict: Verdict, circumstances: Circumstances): string => {

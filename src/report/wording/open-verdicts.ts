@@ -18,7 +18,7 @@ const remedies: Readonly<Record<UncertaintySource, string>> = {
   drift: "test for longer, until the drift levels off or leaves the window",
 };
 
-const remedyOf = ({ doubt }: OpenVerdict): string =>
+export const remedyText = ({ doubt }: OpenVerdict): string =>
   doubt === null ? "test again overnight" : remedies[doubt.source];
 
 /** "one run to the next, 0.3 °C (0.5 °F), assumed: 61 % of the doubt". */
@@ -47,5 +47,5 @@ export const openVerdictText = (
   const now = probabilityText(open.probability, analysis.confidence, writing.space);
   const without = withoutText(open, analysis, writing);
   const then = without === null ? "" : `; without that doubt: ${without}`;
-  return `${now} likely to hold; ${doubtText(open, writing)}${then}. To settle it: ${remedyOf(open)}.`;
+  return `${now} likely to hold; ${doubtText(open, writing)}${then}. To settle it: ${remedyText(open)}.`;
 };

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Reason, VerdictWord } from "../../../src/culture/verdict-types.ts";
 import { celsiusDifference } from "../../../src/quantity.ts";
-import { nextStep } from "../../../src/report/wording/next-steps.ts";
-import type { KnownSetUp } from "../../../src/report/wording/other-settings.ts";
+import { type KnownSetUp, nextStep } from "../../../src/report/wording/next-steps.ts";
+
 import { plainWriting } from "../../../src/report/writing.ts";
 import { requirement, verdict } from "../sample-analysis.ts";
 
@@ -17,7 +17,7 @@ const step = (word: VerdictWord, ...reasons: Reason[]): string =>
 const stepOf = (setUp: KnownSetUp, word: VerdictWord, ...reasons: Reason[]): string =>
   nextStep(answered(word, reasons), { writing, setUp });
 
-const fixed: KnownSetUp = { control: { kind: "fixed" }, setting: { kind: "fixed" }, tests: 1 };
+const known: KnownSetUp = { tests: 1 };
 const tooWarm: Reason = { code: "above-window", high: 43, share: 1 };
 
 describe("nextStep", () => {
@@ -57,18 +57,17 @@ describe("nextStep", () => {
     expect(step("unproven")).toMatch(/Repeat the test/);
   });
 
-  it("speaks of settings only where the appliance has others", () => {
-    expect(stepOf(fixed, "misses", tooWarm)).toMatch(
-      /no other setting: test another container with water, or another appliance/,
-    );
-    const steps: KnownSetUp = {
-      control: { kind: "steps", low: 30, high: 60, step: 1 },
-      setting: { kind: "step", celsius: 45 },
-      tests: 1,
+  it("leaves settings, containers and other appliances to a kitchen's advice, which knows them", () => {
+    expect(stepOf(known, "misses", tooWarm)).toBe("It runs too warm for this.");
+    expect(stepOf(known, "misses")).toBe("Do not rely on it for this culture as it is.");
+    const edge: Reason = {
+      code: "near-edge",
+      edge: 43,
+      side: "above",
+      margin: 0.1,
+      uncertainty: 0.4,
     };
-    expect(stepOf(steps, "misses", tooWarm)).toMatch(/down to 30 °C \(86 °F\)/);
-    const lowest = { ...steps, setting: { kind: "step", celsius: 30 } } as const;
-    expect(stepOf(lowest, "misses", tooWarm)).toMatch(/has no lower setting/);
+    expect(stepOf(known, "unproven", edge)).not.toMatch(/another setting/);
   });
 
   it("does not ask for what was done already", () => {
@@ -78,8 +77,8 @@ describe("nextStep", () => {
       verdict: "holds",
       probability: 0.97,
     };
-    expect(stepOf({ ...fixed, tests: 1 }, "unproven", spread)).toMatch(/two nights/);
-    expect(stepOf({ ...fixed, tests: 2 }, "unproven", spread)).toMatch(/once more: each further/);
+    expect(stepOf(known, "unproven", spread)).toMatch(/two nights/);
+    expect(stepOf({ tests: 2 }, "unproven", spread)).toMatch(/once more: each further/);
     const checked = {
       ...answered("unproven", [{ ...spread, source: "thermometer" }]),
       uncertainty: [

@@ -1,0 +1,64 @@
+/** Windows of the cultures behind an appliance's response, named at the left edge. */
+import type { Requirement } from "../../culture/verdict-types.ts";
+import type { TemperatureUnit } from "../../quantity.ts";
+import { windowMark } from "../wording/cultures.ts";
+import { colour, textSize, toScale } from "./chart-theme.ts";
+import { placeLevels } from "./level-labels.ts";
+import type { Plot } from "./plot.ts";
+import { down, within } from "./vertical.ts";
+import type { Vertical } from "./vertical.ts";
+import { windowLook } from "./window-looks.ts";
+
+interface Backdrop {
+  readonly requirements: readonly Requirement[];
+  readonly unit: TemperatureUnit;
+  readonly vertical: Vertical;
+  readonly width: number;
+}
+
+export const responseBackdrop = ({
+  requirements,
+  unit,
+  vertical,
+  width,
+}: Backdrop): Pick<Plot, "boxes" | "rules" | "texts"> => {
+  const along = { left: 0, right: width };
+  const y = (celsius: number): number => down(vertical, toScale(unit, celsius));
+  const levels = requirements.map((asked) => ({
+    text: windowMark(asked),
+    top: y(asked.high),
+    bottom: y(asked.low),
+  }));
+  const surroundings = { readings: null, plotHeight: vertical.height, textSize };
+  return {
+    boxes: levels.map(({ top, bottom }) => ({
+      ...along,
+      top,
+      bottom,
+      fill: colour.window,
+      // Where windows overlap they darken; hatching would drown the lines before them.
+      opacity: 0.6,
+      stroke: null,
+    })),
+    rules: requirements.flatMap(({ low, high }, at) =>
+      [low, high]
+        .filter((edge) => within(vertical, toScale(unit, edge)))
+        .map((edge) => ({
+          ...along,
+          top: y(edge),
+          bottom: y(edge),
+          stroke: colour.windowEdge,
+          width: 1.2,
+          dash: windowLook(at).dash,
+        })),
+    ),
+    texts: placeLevels(levels, surroundings).map((level) => ({
+      x: 5,
+      y: level.y,
+      text: level.text,
+      align: "left",
+      fill: colour.ink,
+      halo: colour.paper,
+    })),
+  };
+};
