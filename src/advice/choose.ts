@@ -29,35 +29,41 @@ export const choose = (
 ): Choice | null => {
   if (candidates.length === 0) return null;
   const chance = (one: Candidate): Chance => one.chances[at]!;
-  const likeliest = (some: readonly Candidate[]): Candidate =>
-    some.reduce((a, b) => (isBetter(chance(b), b, chance(a), a, requirement) ? b : a));
+  const likeliest = (some: readonly Candidate[]): Candidate => likeliestOf(some, at, requirement);
   const tested = candidates.filter(({ basis }) => basis === "tested");
-  const start = tested.length === 0 ? null : likeliest(tested);
-  const from = start === null ? null : { setUp: start.setUp, chance: chance(start) };
-  if (start !== null && chance(start).verdict === "holds") {
-    return { best: start, chance: chance(start), change: "none", from };
-  }
-  const top = chance(likeliest(candidates)).probability;
+  const proven = tested.filter((one) => chance(one).verdict === "holds");
+  const kept = proven.length > 0 ? proven : tested;
+  const start = kept.length === 0 ? null : likeliest(kept);
+  const chosen = (best: Candidate, from: Candidate | null): Choice => ({
+    best,
+    chance: chance(best),
+    change: changeTo(best, from),
+    from: from && { setUp: from.setUp, chance: chance(from) },
+  });
+  if (start !== null && proven.length > 0) return chosen(start, start);
+  const top = highestOf(candidates, at);
   const good = candidates.filter((one) => chance(one).probability >= top - nearEqual);
-  const smallest = Math.min(...good.map((one) => effort(one, start)));
+  const smallest = good.reduce((least, one) => Math.min(least, effort(one, start)), Infinity);
   const best = likeliest(good.filter((one) => effort(one, start) === smallest));
-  return { best, chance: chance(best), change: changeTo(best, start), from };
+  return chosen(best, best.basis === "tested" ? best : start);
 };
 
-/** Probabilities closer than this are one: the level in the middle of the window then decides. */
+/** Probabilities closer than this are one: the level nearest the middle of the window then decides. */
 const sameProbability = 1e-3;
 
-const isBetter = (
-  a: Chance,
-  one: Candidate,
-  b: Chance,
-  other: Candidate,
+const likeliestOf = (
+  some: readonly Candidate[],
+  at: number,
   requirement: Requirement,
-): boolean => {
-  const gain = a.probability - b.probability;
-  if (Math.abs(gain) > sameProbability) return gain > 0;
-  return offCentre(one, requirement) < offCentre(other, requirement);
+): Candidate => {
+  const top = highestOf(some, at);
+  return some
+    .filter((one) => one.chances[at]!.probability >= top - sameProbability)
+    .reduce((a, b) => (offCentre(b, requirement) < offCentre(a, requirement) ? b : a));
 };
+
+const highestOf = (some: readonly Candidate[], at: number): number =>
+  some.reduce((most, one) => Math.max(most, one.chances[at]!.probability), 0);
 
 const offCentre = ({ level }: Candidate, { low, high }: Requirement): number =>
   level === null ? Infinity : Math.abs(level.mean - (low + high) / 2);

@@ -19,17 +19,17 @@ const figure = (mean: number, standardDeviation: number): PriorFigure => ({
 export const middleLevel = 40;
 
 /** One run about the response, and how many runs the assumption counts as. */
-export const scatterPrior = { standardDeviation: 0.21, degreesOfFreedom: 4 } as const;
+export const scatterPrior = { standardDeviation: 0.18, degreesOfFreedom: 8 } as const;
 
 /** Level at a setting of 40 degC, and degC per degC of the setting: regulated baths follow their display best. */
 const stepPriors: Readonly<
   Record<ApplianceKind, { readonly level: PriorFigure; readonly slope: PriorFigure }>
 > = {
-  "circulating bath": { level: figure(middleLevel, 1), slope: figure(1, 0.04) },
-  "water bath": { level: figure(middleLevel, 1.5), slope: figure(1, 0.06) },
-  cooker: { level: figure(middleLevel, 2.5), slope: figure(1, 0.1) },
-  "warming box": { level: figure(middleLevel, 3), slope: figure(1, 0.12) },
-  other: { level: figure(middleLevel, 3), slope: figure(1, 0.12) },
+  "circulating bath": { level: figure(middleLevel, 1), slope: figure(1, 0.03) },
+  "water bath": { level: figure(middleLevel, 1.5), slope: figure(1, 0.04) },
+  cooker: { level: figure(middleLevel, 2.5), slope: figure(1, 0.06) },
+  "warming box": { level: figure(middleLevel, 3), slope: figure(1, 0.07) },
+  other: { level: figure(middleLevel, 3), slope: figure(1, 0.07) },
 };
 
 export const stepPrior = ({ kind }: Pick<Appliance, "kind">) => stepPriors[kind];
@@ -37,15 +37,15 @@ export const stepPrior = ({ kind }: Pick<Appliance, "kind">) => stepPriors[kind]
 /** A fixed control, or a program: its name tells nothing that could be relied on. */
 export const programPrior = figure(middleLevel, 6);
 
-/** The middle of a dial; its marks together span some 25 degC, hardly ever the wrong way round. */
-export const dialPrior = figure(middleLevel, 8);
-const dialSpan = 25;
+/** The middle of a dial; its marks together span some 22 degC, hardly ever the wrong way round. */
+export const dialPrior = figure(middleLevel, 6);
+const dialSpan = 22;
 export const markSlopePrior = (marks: number): PriorFigure => {
   const even = dialSpan / Math.max(1, marks - 1);
-  return figure(even, 0.6 * even);
+  return figure(even, 0.4 * even);
 };
 /** How far one mark lies off the even row, as part of an even step: numbers on a dial are printed, not measured. */
-const markUnevenness = 0.2;
+const markUnevenness = 0.25;
 export const markPrior = (marks: number): PriorFigure =>
   figure(0, (markUnevenness * dialSpan) / Math.max(1, marks - 1));
 
@@ -60,9 +60,9 @@ export const roomPrior = (thermostat: boolean | null): PriorFigure => {
  * the food is the bath, and only places within it differ.
  */
 const lostShares: Readonly<Record<ContainerStand, PriorFigure>> = {
-  basin: figure(0.003, 0.008),
-  "jars in water": figure(0.02, 0.02),
-  "jars in air": figure(0.06, 0.05),
+  basin: figure(0.002, 0.004),
+  "jars in water": figure(0.02, 0.015),
+  "jars in air": figure(0.08, 0.04),
 };
 export const lostSharePrior = ({ stands }: Pick<Container, "stands">): PriorFigure =>
   lostShares[stands];

@@ -6,6 +6,7 @@ import {
   regressionPrediction,
   type Regression,
 } from "../stats/bayesian-regression.ts";
+import { effectiveDegreesOfFreedom } from "../stats/effective-degrees-of-freedom.ts";
 import { studentTQuantile } from "../stats/student-t.ts";
 import type { AdviceInput, AdviceTest, RoomFigure, SettledTest } from "./advice-input.ts";
 import { containerIn } from "./container-knowledge.ts";
@@ -171,10 +172,15 @@ const roomSlope = ({ design: { terms }, fit }: Response, container: string): num
   return Math.min(1, Math.max(0, own) + Math.max(0, lost));
 };
 
-/** The same as one t distribution: variances added, the degrees of freedom those of its t part (a little careful). */
+/** The same as one t distribution: variances added, degrees of freedom by Welch and Satterthwaite. */
 export const expectedLevel = (expected: Expected): ExpectedLevel => {
-  const { mean, scale, room, thermometer, degreesOfFreedom } = expected;
-  const standardUncertainty = Math.hypot(scale, room, thermometer.standardUncertainty);
+  const { mean, scale, room, thermometer } = expected;
+  const known = [room, thermometer.standardUncertainty];
+  const standardUncertainty = Math.hypot(scale, ...known);
+  const degreesOfFreedom = effectiveDegreesOfFreedom([
+    { standardUncertainty: scale, degreesOfFreedom: expected.degreesOfFreedom },
+    ...known.map((one) => ({ standardUncertainty: one, degreesOfFreedom: Infinity })),
+  ]);
   const reach = studentTQuantile(0.975, degreesOfFreedom) * standardUncertainty;
   return { mean, standardUncertainty, degreesOfFreedom, low: mean - reach, high: mean + reach };
 };
