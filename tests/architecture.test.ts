@@ -179,7 +179,7 @@ const table: readonly Row[] = [
       "container",
       "thermometer",
       "kitchen/set-up",
-      "kitchen/setting",
+      "kitchen/offered-settings",
       "stats",
       "quantity",
       "shapes",

@@ -3,6 +3,7 @@ import type { CultureAdvice, KitchenAdvice } from "./advice-types.ts";
 import { adviseAppliance, applianceAdvice, type AdvisedAppliance } from "./appliance-advice.ts";
 import { leastProbability } from "./choose.ts";
 import { containersOf } from "./container-knowledge.ts";
+import { matchCultures } from "./match.ts";
 import { nextTests } from "./next-tests.ts";
 import { openVerdicts } from "./open-verdicts.ts";
 
@@ -20,7 +21,14 @@ export const adviseKitchen = (input: AdviceInput): KitchenAdvice => {
       applianceAdvice(one, (at) => likeliestOther(advised, one, at)),
     ),
     containers: containersOf(input),
-    match: { places: [], weakest: null, floor: leastProbability },
+    match: matchCultures({
+      requirements: input.requirements,
+      appliances: advised.map(({ known, choices }) => ({
+        appliance: known.response.appliance.id,
+        best: choices.map((choice) => choice && { candidate: choice.best, chance: choice.chance }),
+      })),
+      floor: leastProbability,
+    }),
     next: { tests: nextTests(advised, input), open: openVerdicts(input) },
     floor: leastProbability,
   };
