@@ -29,8 +29,11 @@ const withOnly = (kitchen: Kitchen, ids: readonly string[]): Outcome<Kitchen> =>
 };
 
 /** Each culture has a place, and would hold there as surely as was asked. */
-const allHeld = ({ advice }: KitchenAnalysis): boolean =>
-  advice.match.places.every(({ placed }) => placed?.chance.verdict === "holds");
+const allHeld = ({ advice, requirements }: KitchenAnalysis): boolean =>
+  requirements.every(({ culture }) => {
+    const place = advice.match.places.find((one) => one.culture === culture);
+    return place?.placed?.chance.verdict === "holds";
+  });
 
 export const match = commandRun(shape, ["culture"], async (_, options, shell) => {
   const opened = await openKitchen(folderOf(options));

@@ -6,19 +6,14 @@ import { contractOf, listing } from "../run-holdband.ts";
 import { cookerNight, emptyKitchen, equippedKitchen, readings } from "./run-kitchen.ts";
 import type { RunningKitchen } from "./run-kitchen.ts";
 
+const box = ["--appliance", "box", "--setting", "2", "--container", "jars"];
+const cooker = ["--appliance", "step-cooker", "--setting", "38", "--container", "jars"];
+
 /** The box's night lies close to the window's edge. */
 const tested = (): RunningKitchen => {
   const kitchen = equippedKitchen("room: 17..24\ncultures: [reuteri]\n");
-  kitchen.ok(
-    "add",
-    join(readings, "warming-box.txt"),
-    ...["--appliance", "box", "--setting", "2", "--container", "jars", "--name", "box night"],
-  );
-  kitchen.ok(
-    "add",
-    cookerNight,
-    ...["--appliance", "step-cooker", "--setting", "38", "--container", "jars"],
-  );
+  kitchen.ok("add", join(readings, "warming-box.txt"), ...box, "--name", "box night");
+  kitchen.ok("add", cookerNight, ...cooker, "--name", "cooker night");
   return kitchen;
 };
 
