@@ -13,6 +13,5 @@ export const adviceStyle = `
 .note .worth { font-size: 0.94em; }`;
 
 export const advicePhone = `
-  .advice li { grid-template-columns: 1fr; gap: 0.15rem; }
-  .advice .mark { order: 0; }
-  .advice .said { grid-column: 1; }`;
+  .advice li { grid-template-columns: auto 1fr; gap: 0.25rem 0.7rem; }
+  .advice .said { grid-column: 1 / -1; }`;

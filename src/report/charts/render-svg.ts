@@ -26,11 +26,13 @@ const handIn = (view: View, plot: Plot): void => {
     view.signal(`${name}Ticks`, ticks).signal(`${name}Words`, words);
   }
   // vega marks the rows it is given, so each drawing gets its own.
-  for (const rows of plotRows)
+  for (const name of plotRows) {
+    const rows: readonly object[] = plot[name] ?? [];
     view.data(
-      rows,
-      (plot[rows] ?? []).map((row) => ({ ...row })),
+      name,
+      rows.map((row) => Object.assign({}, row)),
     );
+  }
 };
 
 /** Axes keep the ticks two plots share and add the new ones behind: emptied, they cannot. */

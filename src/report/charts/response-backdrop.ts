@@ -22,7 +22,6 @@ export const responseBackdrop = ({
   vertical,
   width,
 }: Backdrop): Pick<Plot, "boxes" | "rules" | "texts"> => {
-  const along = { left: 0, right: width };
   const y = (celsius: number): number => down(vertical, toScale(unit, celsius));
   const levels = requirements.map((asked) => ({
     text: windowMark(asked),
@@ -32,7 +31,8 @@ export const responseBackdrop = ({
   const surroundings = { readings: null, plotHeight: vertical.height, textSize };
   return {
     boxes: levels.map(({ top, bottom }) => ({
-      ...along,
+      left: 0,
+      right: width,
       top,
       bottom,
       fill: colour.window,
@@ -44,7 +44,8 @@ export const responseBackdrop = ({
       [low, high]
         .filter((edge) => within(vertical, toScale(unit, edge)))
         .map((edge) => ({
-          ...along,
+          left: 0,
+          right: width,
           top: y(edge),
           bottom: y(edge),
           stroke: colour.windowEdge,

@@ -21,19 +21,20 @@ const nameOf = (setting: Setting): string =>
 const wordsOf = (setting: Setting, most: number): readonly string[] => {
   const name = nameOf(setting);
   const full = `${setting.kind} ${name}`;
-  return setting.kind === "mark" && full.length <= most ? [full] : inLines(name, most);
+  return setting.kind === "mark" && full.length < most ? [full] : inLines(name, most);
 };
 
 const keyOf = (setting: Setting): string => `${setting.kind} ${nameOf(setting)}`;
 
 /** Broken into lines of at most so many letters, two at most. */
 const inLines = (name: string, most: number): readonly string[] => {
-  const lines = name.split(/\s+/).reduce<string[]>((so, word) => {
-    const last = so.at(-1);
-    return last !== undefined && last.length + word.length < most
-      ? [...so.slice(0, -1), `${last} ${word}`]
-      : [...so, word];
-  }, []);
+  const lines: string[] = [];
+  for (const word of name.split(/\s+/)) {
+    const last = lines.at(-1);
+    if (last !== undefined && last.length + word.length < most)
+      lines.push(`${lines.pop()} ${word}`);
+    else lines.push(word);
+  }
   const two = lines.length > 2 ? [lines[0] ?? "", lines.slice(1).join(" ")] : lines;
   return two.map((line) => cutName(line, most));
 };

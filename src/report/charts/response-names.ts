@@ -8,7 +8,7 @@ const rowHeight = textSize + 5;
 const sampleWidth = 26;
 
 /** A name longer than this is cut; the text below the chart has it whole. */
-const mostLetters = { wide: 34, narrow: 20 } as const;
+const mostLetters = { wide: 40, narrow: 26 } as const;
 
 export const cutName = (name: string, most: number): string =>
   [...name].length > most ? `${[...name].slice(0, most - 1).join("")}…` : name;
@@ -22,9 +22,10 @@ interface Place {
 
 type Named = Pick<Plot, "texts" | "rules"> & { readonly markers: NonNullable<Plot["markers"]> };
 
+const key = ({ setting }: DrawnCurve["points"][number]): string => JSON.stringify(setting);
+
 /** At a setting all are drawn at, if there is one. */
 const levelBeside = ({ points }: DrawnCurve, all: readonly DrawnCurve[]): number => {
-  const key = (point: DrawnCurve["points"][number]): string => JSON.stringify(point.setting);
   const shared = points.findLast((point) =>
     all.every((other) => other.points.some((each) => key(each) === key(point))),
   );

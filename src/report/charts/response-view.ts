@@ -28,7 +28,7 @@ export interface DrawnCurve {
 /** Settings whose level lies further than this from all windows and tests are not drawn, degC. */
 const reach = 3;
 /** Points of one curve: nearly straight, so few will do. */
-const mostPoints = 30;
+const mostPoints = 16;
 
 /** From the lowest to the highest window edge and test, degC. */
 const anchors = ({ advice, requirements }: ResponseInput): Stretch =>

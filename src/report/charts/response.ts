@@ -27,11 +27,10 @@ const drawResponse = (input: ResponseInput, size: Size): Plot => {
   const width = size.width - space.left - space.right;
   const kind = curves[0]?.points[0]?.setting.kind;
   const names = kind === "fixed" ? 0 : namesHeight(curves) + 8;
-  const height = plotHeight + names;
-  // Names stand below what is drawn, in room of their own.
   const domain = responseDomain(input, curves);
+  const vertical = { domain, height: plotHeight };
+  // Names stand below what is drawn, in room of their own.
   const below = ((domain.high - domain.low) * names) / plotHeight;
-  const vertical = { domain: { low: domain.low - below, high: domain.high }, height };
   const panel = { unit, vertical, width };
   const drawn =
     kind === "step"
@@ -43,10 +42,10 @@ const drawResponse = (input: ResponseInput, size: Size): Plot => {
     kind === "fixed" ? { texts: [], rules: [], markers: [] } : containerNames(curves, place);
   return {
     width,
-    height,
+    height: plotHeight + names,
     padding: space,
     x: drawn.x,
-    y: leftAxis(unit, vertical.domain, mostTicks),
+    y: { ...leftAxis(unit, domain, mostTicks), low: domain.low - below },
     boxes: [...backdrop.boxes, ...drawn.boxes],
     rules: [...backdrop.rules, ...drawn.rules, ...named.rules],
     corridors: drawn.corridors,

@@ -16,26 +16,19 @@ const nameOf = ({ analysis }: KitchenPage, { culture }: MatchPlace): string => {
   return asked === undefined ? culture : shortCultureName(asked);
 };
 
-const capital = (text: string): string =>
-  text.replace(/^(?:mark|program) /, (word) =>
-    word.replace(/^./, (letter) => letter.toUpperCase()),
-  );
-
 const row = (page: KitchenPage, place: MatchPlace): TableRow => {
   const { analysis, writing } = page;
   const head = nameOf(page, place);
   const { placed } = place;
-  if (placed === null) {
-    return { head, cells: [matchPlaceText(analysis, place, writing), "", ""] };
-  }
+  if (placed === null) return { head, cells: [matchPlaceText(analysis, place, writing), "none"] };
   const { setUp, basis } = placed.candidate;
   const setting = settingText(setUp.setting, writing);
   const chance = probabilityText(placed.chance.probability, analysis.confidence, writing.space);
+  const where = [setting, containerName(analysis.kitchen, setUp)].filter((text) => text !== null);
   return {
     head,
     cells: [
-      markup`<b>${applianceName(analysis.kitchen, setUp)}</b>`,
-      markup`${setting === null ? null : markup`${capital(setting)}, `}${containerName(analysis.kitchen, setUp)}`,
+      markup`<b>${applianceName(analysis.kitchen, setUp)}</b>, ${where.join(", ")}`,
       markup`<span class="odds">${chance}</span><span class="gist">${basisNames[basis]}</span>`,
     ],
   };
@@ -57,7 +50,7 @@ export const kitchenMatch = (page: KitchenPage): Markup | null => {
   if (places.length === 0) return null;
   return markup`${rowsTable({
     caption: caption(page),
-    columns: ["Culture", "In", "Setting and container", "Likely"],
+    columns: ["Culture", "Where", "Likely to hold"],
     rows: places.map((place) => row(page, place)),
   })}
 ${rule(page)}`;
