@@ -1,3 +1,6 @@
+import { assumedThermometer } from "../thermometer/budget.ts";
+import { statementAt } from "../thermometer/correction-at.ts";
+import { endedByPerson } from "../culture/verdict.ts";
 import { runScatter, type RunScatter } from "../culture/run-to-run.ts";
 import type { Requirement } from "../culture/verdict-types.ts";
 import type { SetUp } from "../kitchen/kitchen.ts";
@@ -5,11 +8,12 @@ import { setUpKey } from "../kitchen/set-up.ts";
 import type { AdviceInput } from "./advice-input.ts";
 import type { Candidate } from "./advice-types.ts";
 import type { AdvisedAppliance } from "./appliance-advice.ts";
-import { bestThermometer } from "./best-thermometer.ts";
+import { bestThermometer, leastDoubtful } from "./best-thermometer.ts";
 import { heatEnds } from "./chance.ts";
 import type { NextTest } from "./next-types.ts";
 import { readingInterval } from "./reading-interval.ts";
 import { expect, testsOf } from "./response.ts";
+import type { ThermometerDoubt } from "./thermometer-doubt.ts";
 import { testOutcomes, type Outcome, type TestedSoFar } from "./test-outcomes.ts";
 
 /** A night's hold, hours (common practice, no source). */
@@ -104,8 +108,9 @@ const planFor = (hours: number, planning: Planning): Plan => {
   const outcomes = input.requirements.map((requirement, at) => {
     const chance = candidate.chances[at]!;
     const whole = hours >= requirement.hours;
-    const ends = !whole && heatEnds(response, requirement.hours) !== null;
-    const found = ends ? never : testOutcomes(soFar, soFar.shape.outlook(requirement), whole);
+    const simulated = testOutcomes(soFar, soFar.shape.outlook(requirement), whole);
+    const ends = heatEnds(response, requirement.hours) !== null;
+    const found = ends ? endingAgain(simulated, whole) : simulated;
     if (isOpen(planning, at)) gain += found.holds + found.misses;
     if (unserved[at]!) served += found.holds;
     const { holds, misses } = found;
@@ -114,8 +119,13 @@ const planFor = (hours: number, planning: Planning): Plan => {
   return { hours, gain, served, outcomes };
 };
 
-/** As long as the heat ends by itself, a test that is shorter than the culture's hours decides nothing. */
-const never: Outcome = { holds: 0, misses: 0 };
+/**
+ * Where a test's heat ended before the culture's hours were over: a shorter one
+ * decides nothing, and one of the full hours proves it only if it was the person
+ * who ended the other.
+ */
+const endingAgain = ({ holds, misses }: Outcome, whole: boolean): Outcome =>
+  whole ? { holds: endedByPerson * holds, misses } : { holds: 0, misses: 0 };
 
 /** Of an untested set-up only what it would be chosen for: that it misses another culture is no news. */
 const isOpen = ({ candidate, advised: { choices, known } }: Planning, at: number): boolean => {
@@ -140,7 +150,11 @@ const testedSoFar = (
     confidence: input.confidence,
   };
   if (tested === undefined || tested.mean === null || !telling) {
-    return { ...common, own: null, expected };
+    return {
+      ...common,
+      own: null,
+      expected: { ...expected, thermometer: measuredWith(input, expected.mean) },
+    };
   }
   const { mean, runToRun, testIds } = tested;
   return {
@@ -148,6 +162,14 @@ const testedSoFar = (
     own: { mean, tests: testIds.length },
     expected: { ...expected, mean, scale: runToRun, degreesOfFreedom: Infinity, room: 0 },
   };
+};
+
+/** A first test leaves open what its own thermometer does: the best of the kitchen, else one nobody described. */
+const measuredWith = ({ thermometers }: AdviceInput, level: number): ThermometerDoubt => {
+  const best = leastDoubtful(thermometers, level);
+  const { standardUncertainty, accuracy } =
+    best === null ? assumedThermometer : statementAt(best.model, level);
+  return { standardUncertainty, halfWidth: accuracy };
 };
 
 const scatterIn = ({ setUps }: AdviceInput, { appliance }: SetUp): RunScatter =>

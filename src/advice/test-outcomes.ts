@@ -12,6 +12,7 @@ import type { Expected } from "./response.ts";
 export interface TestedSoFar {
   /** Mean of its hold means and how many; null where there is none yet. */
   readonly own: { readonly mean: number; readonly tests: number } | null;
+  /** Its thermometer is what that of the test and those before leave open. */
   readonly expected: Expected;
   readonly shape: CourseShape;
   readonly scatter: RunScatter;
@@ -30,12 +31,15 @@ const levelCount = 15;
 const courseCount = 6;
 
 /** Even quantiles of Student's t: levels from a fixed order of normal ones and of scales. */
-const levels = ({ mean, scale, degreesOfFreedom, room }: Expected): readonly number[] =>
+const levels = (
+  { mean, scale, degreesOfFreedom, room }: Expected,
+  shown: number,
+): readonly number[] =>
   Array.from({ length: levelCount }, (_, index) => {
     const z = normalQuantile((index + 0.5) / levelCount);
     // A golden-ratio step pairs each level with another scale.
     const w = normalQuantile(((index * 0.618034) % 1) * 0.98 + 0.01);
-    return mean + z * Math.hypot(room, scale * spreadFactor(w, degreesOfFreedom));
+    return mean + z * Math.hypot(room, shown, scale * spreadFactor(w, degreesOfFreedom));
   });
 
 /**
@@ -44,7 +48,8 @@ const levels = ({ mean, scale, degreesOfFreedom, room }: Expected): readonly num
  * and Schlaifer, Applied Statistical Decision Theory, from memory).
  *
  * @param outlook what the culture's hours may look like
- * @param whole the test lasts the culture's full hours, so that it shows one of these courses
+ * @param whole the test lasts the culture's full hours, so that it shows one of these courses,
+ *   and what was only assumed of their level
  */
 export const testOutcomes = (
   soFar: TestedSoFar,
@@ -54,12 +59,14 @@ export const testOutcomes = (
   const { own, expected, shape, scatter, confidence } = soFar;
   const tests = (own?.tests ?? 0) + 1;
   const next = futureRun(scatter, tests).value;
+  const shown = whole ? shape.assumedDeviation : 0;
+  const left = { ...shape, assumedDeviation: shape.assumedDeviation - shown };
   let [holds, misses, count] = [0, 0, 0];
-  for (const [index, level] of levels(expected).entries()) {
+  for (const [index, level] of levels(expected, shown).entries()) {
     const mean = own === null ? level : (own.tests * own.mean + level) / tests;
     const after = { ...expected, mean, scale: next, degreesOfFreedom: Infinity, room: 0 };
     for (const seen of whole ? someCourses(outlook.parts, index) : [outlook.gathered]) {
-      const { probability } = probabilityAt(after, shape, seen);
+      const { probability } = probabilityAt(after, left, seen);
       const word = verdictWord(probability, confidence);
       holds += Number(word === "holds");
       misses += Number(word === "misses");

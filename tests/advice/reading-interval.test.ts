@@ -84,7 +84,7 @@ describe("readingInterval by hand", () => {
         }
       }
     }
-    expect(changed).toBeGreaterThan(500);
+    expect(changed).toBeGreaterThan(200);
     // Only a three hours' test, of which 20 minutes are all a person can do.
     expect(without).toBeGreaterThan(0);
   });
