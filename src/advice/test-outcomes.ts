@@ -1,8 +1,8 @@
 import { futureRun, type RunScatter } from "../culture/run-to-run.ts";
 import type { WeightedPlays } from "../culture/probability.ts";
 import { verdictWord } from "../culture/verdict.ts";
-import { normalQuantile } from "../stats/normal.ts";
-import { spreadFactor } from "../culture/fast-residual.ts";
+import { effectiveDegreesOfFreedom } from "../stats/effective-degrees-of-freedom.ts";
+import { studentTQuantile } from "../stats/student-t.ts";
 import { probabilityAt } from "./chance.ts";
 import type { CourseOutlook, CourseShape } from "./course-shape.ts";
 import { gatherPlays, type GatheredPlays } from "./gathered-plays.ts";
@@ -30,17 +30,23 @@ const levelCount = 15;
 /** Each with so many courses, where the test would show the whole of one. */
 const courseCount = 6;
 
-/** Even quantiles of Student's t: levels from a fixed order of normal ones and of scales. */
-const levels = (
-  { mean, scale, degreesOfFreedom, room }: Expected,
-  shown: number,
-): readonly number[] =>
-  Array.from({ length: levelCount }, (_, index) => {
-    const z = normalQuantile((index + 0.5) / levelCount);
-    // A golden-ratio step pairs each level with another scale.
-    const w = normalQuantile(((index * 0.618034) % 1) * 0.98 + 0.01);
-    return mean + z * Math.hypot(room, shown, scale * spreadFactor(w, degreesOfFreedom));
+/**
+ * Even quantiles of what is expected: Student's t and the normal parts taken as
+ * one t, degrees of freedom by Welch and Satterthwaite (JCGM 100:2008, G.4.1).
+ *
+ * @param shown deviation of what only this test would show of the level, degC
+ */
+const levels = ({ mean, scale, ...expected }: Expected, shown: number): readonly number[] => {
+  const normal = Math.hypot(expected.room, shown);
+  const degreesOfFreedom = effectiveDegreesOfFreedom([
+    { standardUncertainty: scale, degreesOfFreedom: expected.degreesOfFreedom },
+    { standardUncertainty: normal, degreesOfFreedom: Infinity },
+  ]);
+  const spread = Math.hypot(scale, normal);
+  return Array.from({ length: levelCount }, (_, index) => {
+    return mean + spread * studentTQuantile((index + 0.5) / levelCount, degreesOfFreedom);
   });
+};
 
 /**
  * Simulates a test: its result is drawn from what is expected, the verdict is

@@ -12,7 +12,7 @@ const swinging = (periodMinutes: number, more: Partial<Hold> = {}): Hold => ({
   ...more,
 });
 const night = 10;
-const byHand = [20, 25, 30, 35, 40, 45, 50, 55, 60];
+const byHand = [30, 35, 40, 45, 50, 55, 60];
 
 /** Part of a swing by which two readings by hand are apart, from the nearest whole number of swings. */
 const outOfStep = (minutes: number, period: number): number => {
@@ -51,7 +51,7 @@ describe("readingInterval by hand", () => {
   });
 
   it.each([
-    [1000, 20],
+    [1000, 30],
     [1, 60],
   ])("keeps to what a person does with %s independent readings", (effectiveReadings, minutes) => {
     const hold = { ...calm, hours: 10, effectiveReadings };
@@ -60,11 +60,11 @@ describe("readingInterval by hand", () => {
 
   it("gives eight readings or more, where a person reads so often", () => {
     const slow = { ...calm, hours: 10, effectiveReadings: 1 };
-    for (let hours = 3; hours <= 48; hours += 0.25) {
+    for (let hours = 4; hours <= 48; hours += 0.25) {
       const { byHandMinutes } = readingInterval(slow, hours);
       expect((hours * 60) / byHandMinutes).toBeGreaterThanOrEqual(8);
     }
-    expect(readingInterval(slow, 1).byHandMinutes).toBe(20);
+    expect(readingInterval(slow, 1).byHandMinutes).toBe(30);
   });
 
   it("never falls into step with the swing, where there is a choice", () => {
@@ -74,7 +74,7 @@ describe("readingInterval by hand", () => {
         for (const effectiveReadings of [1, 14, 17, 24, 60]) {
           const hold = swinging(period, { hours: 10, effectiveReadings });
           const { byHandMinutes } = readingInterval(hold, hours);
-          const most = Math.max(20, Math.min(60, (hours * 60) / 8));
+          const most = Math.max(30, Math.min(60, (hours * 60) / 8));
           const choice = byHand.some((one) => one <= most && outOfStep(one, period) >= 0.15);
           expect(byHand.filter((one) => one <= most)).toContain(byHandMinutes);
           if (choice) expect(outOfStep(byHandMinutes, period)).toBeGreaterThanOrEqual(0.15);
@@ -85,7 +85,7 @@ describe("readingInterval by hand", () => {
       }
     }
     expect(changed).toBeGreaterThan(200);
-    // Only a three hours' test, of which 20 minutes are all a person can do.
+    // Only a three hours' test, of which 30 minutes are all a person can do.
     expect(without).toBeGreaterThan(0);
   });
 });
