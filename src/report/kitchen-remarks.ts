@@ -2,10 +2,11 @@
 import type { KitchenAnalysis } from "../kitchen-analysis-types.ts";
 import { problemText } from "../problem.ts";
 import { unreadTests } from "./kitchen-page.ts";
-import { labelled } from "./terminal-page.ts";
+import { labelled, paragraph } from "./terminal-page.ts";
 import type { TerminalOptions } from "./terminal-page.ts";
 import { checkQuestionText } from "./wording/check-questions.ts";
 import { kitchenNotes } from "./wording/kitchen-notes.ts";
+import { missingParts } from "./wording/missing-parts.ts";
 import { fullSetUpText } from "./wording/set-ups.ts";
 import { withSigns } from "./writing.ts";
 import type { Writing } from "./writing.ts";
@@ -36,6 +37,12 @@ export const questionLines = (screen: KitchenTerminal): string[] =>
 /** Notices of single files stand in the report. */
 export const noteLines = (screen: KitchenTerminal): string[] =>
   kitchenNotes(screen.analysis, screen.writing).flatMap((text) => labelled("Note", text, screen));
+
+/** What must be entered before there can be advice, each command on its own line. */
+export const missingLines = (screen: KitchenTerminal): string[] =>
+  missingParts(screen.analysis).flatMap(({ text, command }) =>
+    paragraph(text, screen).concat(`  ${command}`),
+  );
 
 /** A blank line between the blocks that say something. */
 export const parted = (blocks: readonly (readonly string[])[]): string[] =>

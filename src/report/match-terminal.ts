@@ -2,14 +2,14 @@
 import type { MatchPlace } from "../advice/advice-types.ts";
 import type { KitchenAnalysis } from "../kitchen-analysis-types.ts";
 import { markOf } from "./kitchen-page.ts";
-import { parted, unreadLines } from "./kitchen-remarks.ts";
+import { missingLines, parted, unreadLines } from "./kitchen-remarks.ts";
 import type { KitchenTerminal } from "./kitchen-remarks.ts";
 import { matchTable } from "./match-table.ts";
 import { percent } from "./number-format.ts";
 import { labelled, paragraph } from "./terminal-page.ts";
 import type { TerminalOptions } from "./terminal-page.ts";
 import { matchPlaceText } from "./wording/matches.ts";
-import { missingParts, noTestsYet } from "./wording/missing-parts.ts";
+import { noTestsYet } from "./wording/missing-parts.ts";
 import { probabilityText } from "./wording/probability.ts";
 import { terminalWriting } from "./writing.ts";
 
@@ -54,10 +54,8 @@ const wordsBlock = (screen: KitchenTerminal): string[] => {
 export const toMatchTerminal = (analysis: KitchenAnalysis, options: TerminalOptions): string => {
   const writing = terminalWriting(analysis.kitchen.shownUnit, options.ascii);
   const screen: KitchenTerminal = { ...options, writing, analysis };
-  const missing = missingParts(analysis);
-  if (missing.length > 0) {
-    return [...missing.flatMap((text) => paragraph(text, screen)), ""].join("\n");
-  }
+  const missing = missingLines(screen);
+  if (missing.length > 0) return [...missing, ""].join("\n");
   const untested = noTestsYet(analysis);
   const blocks = [
     untested === null ? [] : paragraph(untested, screen),

@@ -2,12 +2,12 @@
 import type { NextTest, OpenVerdict } from "../advice/next-types.ts";
 import type { KitchenAnalysis } from "../kitchen-analysis-types.ts";
 import { markOf } from "./kitchen-page.ts";
-import { parted, unreadLines } from "./kitchen-remarks.ts";
+import { missingLines, parted, unreadLines } from "./kitchen-remarks.ts";
 import type { KitchenTerminal } from "./kitchen-remarks.ts";
 import { paragraph } from "./terminal-page.ts";
 import type { TerminalOptions } from "./terminal-page.ts";
 import { duration } from "./time-text.ts";
-import { missingParts, noTestsYet } from "./wording/missing-parts.ts";
+import { noTestsYet } from "./wording/missing-parts.ts";
 import { nextTestSentence, settledBy } from "./wording/next-test.ts";
 import { openVerdictText } from "./wording/open-verdicts.ts";
 import { fullSetUpText } from "./wording/set-ups.ts";
@@ -69,10 +69,8 @@ const nothingToTest = ({ setUps, advice }: KitchenAnalysis): string => {
 export const toNextTerminal = (analysis: KitchenAnalysis, options: TerminalOptions): string => {
   const writing = terminalWriting(analysis.kitchen.shownUnit, options.ascii);
   const screen: KitchenTerminal = { ...options, writing, analysis };
-  const missing = missingParts(analysis);
-  if (missing.length > 0) {
-    return [...missing.flatMap((text) => paragraph(text, screen)), ""].join("\n");
-  }
+  const missing = missingLines(screen);
+  if (missing.length > 0) return [...missing, ""].join("\n");
   const { tests, open } = analysis.advice.next;
   const untested = noTestsYet(analysis);
   const blocks = [

@@ -1,5 +1,11 @@
 import { expect, it } from "vitest";
-import { noteLines, parted, questionLines, unreadLines } from "../../src/report/kitchen-remarks.ts";
+import {
+  missingLines,
+  noteLines,
+  parted,
+  questionLines,
+  unreadLines,
+} from "../../src/report/kitchen-remarks.ts";
 import { flat, screenOf } from "./advice-screen.ts";
 import { sampleKitchen, untestedKitchen } from "./sample-kitchen.ts";
 
@@ -19,6 +25,13 @@ it("asks about doubtful checks, and notes what else was seen", () => {
 it("is silent where there is nothing to remark", () => {
   const screen = screenOf(untestedKitchen());
   expect([...unreadLines(screen), ...questionLines(screen), ...noteLines(screen)]).toEqual([]);
+});
+
+it("gives what is missing a command in a line of its own", () => {
+  expect(missingLines(screenOf(sampleKitchen()))).toEqual([]);
+  const lines = missingLines(screenOf(sampleKitchen({ requirements: [] })));
+  expect(lines.at(-1)).toBe("  holdband culture reuteri");
+  expect(lines[0]).toMatch(/^No culture in this kitchen yet/);
 });
 
 it("parts blocks by one empty line, those without lines left out", () => {

@@ -30,7 +30,7 @@ it("says answer, setting, container, and in words whether it was tested", () => 
   expect(plain(cellTexts(on("box"), screenOf(analysis)))).toEqual([
     expect.stringMatching(/^MAY \d\d %$/),
     "Mark 3",
-    "Straight in the basin",
+    "Jars in water",
     "not tested",
   ]);
 });

@@ -56,7 +56,9 @@ describe("toMatchTerminal", () => {
   it.each(["appliances", "containers"] as const)("says what is missing without %s", (part) => {
     const whole = untestedKitchen();
     const text = told({ ...whole, kitchen: { ...whole.kitchen, [part]: [] } });
-    expect(text).toMatch(/^No (?:appliance|container) in this kitchen yet\. Enter what .+holdband/);
+    expect(text).toMatch(
+      /^No (?:appliance|container) in this kitchen yet\. Enter what .+: holdband/,
+    );
     expect(text).not.toContain("same time");
   });
 
