@@ -4,6 +4,7 @@ import type { Culture } from "../../src/culture/culture.ts";
 import type { KitchenAnalysis } from "../../src/kitchen-analysis-types.ts";
 import type { SetUp } from "../../src/kitchen/kitchen.ts";
 import type { RespondingCase } from "../simulator/responding-case.ts";
+import { settingText } from "../../src/kitchen/setting.ts";
 import { setUpName } from "./study-levels.ts";
 import type { AnswerRecord } from "./study-record.ts";
 
@@ -15,7 +16,9 @@ export const answerRecords = (
   responding.cultures.map((culture, at) => {
     const said = advice.cultures[at];
     if (said?.culture !== culture.id) throw new Error("cultures out of order");
-    return answerRecord(responding, { said, culture, left: errorLeft(responding, analysis) });
+    const usedSettings = new Set(advice.tests.map(({ setting }) => settingText(setting)));
+    const left = errorLeft(responding, analysis);
+    return answerRecord(responding, { said, culture, left, usedSettings });
   });
 
 interface ToJudge {
@@ -23,9 +26,14 @@ interface ToJudge {
   readonly culture: Culture;
   /** Of the thermometer's error, after its correction, degC. */
   readonly left: number;
+  /** Of the tests the advice rests on. */
+  readonly usedSettings: ReadonlySet<string>;
 }
 
-function answerRecord(responding: RespondingCase, { said, culture, left }: ToJudge): AnswerRecord {
+function answerRecord(
+  responding: RespondingCase,
+  { said, culture, left, usedSettings }: ToJudge,
+): AnswerRecord {
   const { truth } = responding;
   const best = bestOffered(responding, culture);
   const byThermometer = bestOffered(responding, shifted(culture, -left));
@@ -43,6 +51,7 @@ function answerRecord(responding: RespondingCase, { said, culture, left }: ToJud
     trueShare: own?.share ?? 0,
     bestShare: best.share,
     bestSetUp: setUpName(best.setUp),
+    bestSettingTested: usedSettings.has(settingText(best.setUp.setting)),
     bestProbability: best.probability,
     shareByThermometer: truth.outlook(byThermometer.setUp, culture).share,
     others: otherChances(responding, said, culture),

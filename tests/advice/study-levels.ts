@@ -32,7 +32,7 @@ export function levelRecords(
   const records: LevelRecord[] = [];
   while (records.length < drawsPerCase) {
     const culture = random.choice(responding.cultures);
-    const weighted = all.map((one) => [one, weightOf(one, culture, responding)] as const);
+    const weighted = all.map((one) => [one, weightOf(one, culture)] as const);
     records.push(againstFreshRun(random, responding, random.weighted(weighted), culture));
   }
   return records;
@@ -47,12 +47,8 @@ const saidLevels = ({ appliance, curves }: ApplianceAdvice): readonly Said[] =>
     })),
   );
 
-function weightOf(
-  { setUp }: Said,
-  { low, high, hours }: Culture,
-  { truth }: RespondingCase,
-): number {
-  const mean = truth.expectedHoldMean(setUp, hours);
+/** By what is said of it: chosen by its true level, a stated interval would no longer hold at its rate. */
+function weightOf({ level: { mean } }: Said, { low, high }: Culture): number {
   const off = Math.max(0, low - mean, mean - high);
   return leastWeight + Math.exp(-((off / nearness) ** 2));
 }

@@ -47,6 +47,8 @@ export interface AnswerRecord {
   /** Best over all the appliance offers. */
   readonly bestShare: number;
   readonly bestSetUp: string;
+  /** Whether some test that could be used was made at its setting. */
+  readonly bestSettingTested: boolean;
   readonly bestProbability: number;
   /** True share of the set-up one would choose knowing all but the thermometer's error. */
   readonly shareByThermometer: number;

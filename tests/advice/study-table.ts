@@ -79,6 +79,7 @@ function recommendationText(all: readonly JudgedAnswer[]): readonly string[] {
     ...by("thermostat", ({ of }) => (of.thermostatted ? "yes" : "no")),
     ...by("thermometer", ({ of }) => (of.checked ? "checked" : "unchecked")),
     ...by("used tests", ({ of }) => String(of.usedTests)),
+    ...by("best's setting tested", ({ bestSettingTested }) => (bestSettingTested ? "yes" : "no")),
     ...by("basis", ({ basis }) => basis ?? "none"),
     ...by("answer", ({ answer }) => answer),
     ...whereFrom(all),
@@ -99,6 +100,7 @@ function whereFrom(all: readonly JudgedAnswer[]): readonly string[] {
     line("  another container", ({ setUp, bestSetUp }) => {
       return setUp !== null && containerOf(setUp) !== containerOf(bestSetUp);
     }),
+    line("  best at a setting never tested", ({ bestSettingTested }) => !bestSettingTested),
     line("  of a tested set-up", ({ basis }) => basis === "tested"),
     line("  lost over 0.2", (one) => gapOf(one) > 0.2),
   ];

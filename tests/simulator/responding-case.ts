@@ -3,8 +3,8 @@
  * logger texts, and the truth about every set-up it offers.
  *
  * The ranges are what a practitioner would find plausible: common practice, no
- * source. They were set before the advice was looked at and share no figure
- * with its priors on purpose.
+ * source. They were set before the advice was looked at and take no figure from
+ * its priors.
  */
 import type { HashedSource } from "../../src/analysis-types.ts";
 import type { Culture } from "../../src/culture/culture.ts";
