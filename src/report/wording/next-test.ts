@@ -26,12 +26,16 @@ const thermometerText = (
   return `, with ${theEverydayName(name)} (${fitness[word]}: standard uncertainty ${uncertainty(writing, standardUncertainty)})`;
 };
 
-/** "a reading every 2 min (by hand every 45 min or oftener, not in step with its swing of 30 min)". */
+/** "30 s", "2 min". */
+const stepText = (minutes: number, space: string): string =>
+  minutes < 1 ? `${fixed(minutes * 60, 0)}${space}s` : duration(minutes, space);
+
+/** "a reading every 2 min (by hand at least every 45 min, not in step with its swing of 30 min)". */
 const intervalText = ({ interval }: NextTest, { space }: Writing): string => {
   const { loggerMinutes, byHandMinutes, swingMinutes } = interval;
   const step =
     swingMinutes === null ? "" : `, not in step with its swing of ${duration(swingMinutes, space)}`;
-  return `a reading every ${duration(loggerMinutes, space)} (by hand at least every ${duration(byHandMinutes, space)}${step})`;
+  return `a reading every ${stepText(loggerMinutes, space)} (by hand at least every ${duration(byHandMinutes, space)}${step})`;
 };
 
 /** How to do it, as a sentence. */
