@@ -176,6 +176,15 @@ describe("testOutcomes of what is known", () => {
     expect(testOutcomes(known, flat, true)).toEqual(decided);
   });
 
+  it("gives a result of few degrees of freedom its long tails", () => {
+    // One degree of freedom is Cauchy's distribution: half of it within one scale, where a normal
+    // one has 0.683. Fifteen levels: 1/15.
+    const cauchy = soFar({ mean: 38, scale: 1, degreesOfFreedom: 1, deviation: 0 });
+    const found = testOutcomes(cauchy, flat, false);
+    expect(Math.abs(found.holds - 0.5)).toBeLessThan(1 / 15);
+    expect(found.holds + found.misses).toBeCloseTo(1, 12);
+  });
+
   it("decides nothing on the window's edge with a doubt about it", () => {
     const edge = soFar({ mean: 37, scale: 0, deviation: 0.2 });
     expect(testOutcomes(edge, flat, false)).toEqual({ holds: 0, misses: 0 });
