@@ -58,6 +58,8 @@ export interface Analysis {
   readonly thermometer: ThermometerStatement;
   /** Range of room temperatures the batch may meet, degC, where it was said. */
   readonly room: { readonly low: number; readonly high: number } | null;
+  /** Whether the appliance has a thermostat; null, or left out, where nobody knows. */
+  readonly thermostat?: boolean | null;
   readonly runToRun: RunToRun;
   readonly share: number;
   readonly confidence: number;
@@ -72,6 +74,8 @@ export interface AnalysisRequest {
   /** null: nothing was said, so `assumedThermometer` stands in. */
   readonly thermometer: ThermometerStatement | null;
   readonly room: { readonly low: number; readonly high: number } | null;
+  /** Whether the appliance has a thermostat; null, or left out, where nobody knows. */
+  readonly thermostat?: boolean | null;
   /** null: nothing was said, so 0.3 degC is assumed. */
   readonly runToRun: number | null;
   readonly share: number;

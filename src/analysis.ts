@@ -62,6 +62,7 @@ export const decideNights = (
   notices: thermometerNotices(request, probes),
   thermometer: request.thermometer ?? assumedThermometer,
   room: request.room,
+  thermostat: request.thermostat ?? null,
   runToRun,
   share: request.share,
   confidence: request.confidence,

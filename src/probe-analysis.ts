@@ -9,13 +9,13 @@ import { normalQuantile } from "./stats/normal.ts";
 
 /** What is known besides a probe's readings. */
 interface EvidenceContext {
-  readonly request: Pick<AnalysisRequest, "room" | "confidence">;
+  readonly request: Pick<AnalysisRequest, "room" | "thermostat" | "confidence">;
   readonly runToRun: RunToRun;
 }
 
 /** The same with what was asked of all probes. */
 export interface ProbeContext extends EvidenceContext {
-  readonly request: Pick<AnalysisRequest, "requirements" | "room" | "confidence">;
+  readonly request: Pick<AnalysisRequest, "requirements" | "room" | "thermostat" | "confidence">;
 }
 
 /** Decides each requirement on the probes in the food's place; on those in the bath where a test has none. */
@@ -42,6 +42,7 @@ export const evidenceOf = (
   thermometer,
   runToRun,
   room: request.room,
+  thermostat: request.thermostat ?? null,
   confidence: request.confidence,
 });
 

@@ -50,8 +50,16 @@ const nearest = (tests: readonly HeldTest[], { setting, container }: SetUp): Hel
 const lagOf = ({ containers }: Response, id: string): ResponseFigure =>
   containers.find(({ container }) => container.id === id)!.known.lagMinutes;
 
-/** Shapes by reference and container, each made once. */
-export const courseShapes = (response: Response): ((setUp: SetUp) => CourseShape) => {
+/**
+ * Shapes by reference and container, each made once.
+ *
+ * @param slowShare what is left of the slow movement about the level: 1, or less
+ *   where the room that moves it is to be kept steadier than it was
+ */
+export const courseShapes = (
+  response: Response,
+  slowShare = 1,
+): ((setUp: SetUp) => CourseShape) => {
   const made = new Map<string, CourseShape>();
   return (setUp) => {
     const reference = nearest(response.tests, setUp);
@@ -60,13 +68,18 @@ export const courseShapes = (response: Response): ((setUp: SetUp) => CourseShape
       made.get(key) ??
       (reference === null
         ? assumedShape(response, setUp.container)
-        : testedShape(response, reference, setUp.container));
+        : testedShape(response, reference, setUp.container, slowShare));
     made.set(key, shape);
     return shape;
   };
 };
 
-const testedShape = (response: Response, reference: HeldTest, container: string): CourseShape => {
+const testedShape = (
+  response: Response,
+  reference: HeldTest,
+  container: string,
+  slowShare: number,
+): CourseShape => {
   const { place, evidence } = reference.settled;
   const { hold } = evidence;
   const same = place === "food" && reference.setUp.container === container;
@@ -84,7 +97,7 @@ const testedShape = (response: Response, reference: HeldTest, container: string)
       weight,
       plays: sets.flatMap((scenarios) => {
         const fast = withSwing(scenarios.fast, hold.swing, factor, carried.added);
-        return scenarioPlays({ ...scenarios, fast }, requirement);
+        return scenarioPlays({ ...calmed(scenarios, hold.mean, slowShare), fast }, requirement);
       }),
     }));
   return {
@@ -101,6 +114,14 @@ const testedShape = (response: Response, reference: HeldTest, container: string)
     ),
   };
 };
+
+const calmed = (scenarios: Scenarios, level: number, share: number): Scenarios =>
+  share === 1
+    ? scenarios
+    : {
+        ...scenarios,
+        paths: scenarios.paths.map((path) => path.map((value) => level + share * (value - level))),
+      };
 
 const memo = (
   make: (requirement: Requirement) => readonly WeightedPlays[],

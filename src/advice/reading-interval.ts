@@ -7,7 +7,7 @@ const loggerIntervals = [0.5, 1, 2, 5];
 const loggerUnknown = 1;
 
 /** By hand: no more often than a person would, no seldomer than tells a night (common practice, no source). */
-const hand = { least: 20, most: 60, unknown: 45 } as const;
+const hand = { least: 30, most: 60, unknown: 45 } as const;
 /** A verdict asks for six readings of the hold; two more for what goes wrong. */
 const leastReadings = 8;
 /** This near a whole number of swings, as part of one, readings by hand fall into step with it. */

@@ -52,7 +52,7 @@ export const markPrior = (marks: number): PriorFigure =>
 /** degC per degC of the room: a thermostat lets little through, a heater of fixed power nearly all. */
 export const roomPrior = (thermostat: boolean | null): PriorFigure => {
   if (thermostat === true) return figure(0.05, 0.06);
-  return thermostat === false ? figure(0.85, 0.15) : figure(0.3, 0.35);
+  return thermostat === false ? figure(0.85, 0.2) : figure(0.3, 0.35);
 };
 
 /**

@@ -70,6 +70,7 @@ export const scenarioEvidence = (evidence: HeldEvidence): ScenarioEvidence => ({
   readings: evidence.readings,
   warmUpMinutes: evidence.night.warmUp?.minutesToHold ?? null,
   resolution: evidence.resolution,
+  thermostat: evidence.thermostat ?? null,
   roomRange: evidence.room === null ? null : evidence.room.high - evidence.room.low,
 });
 

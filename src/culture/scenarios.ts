@@ -34,6 +34,8 @@ export interface ScenarioEvidence {
   readonly resolution: number;
   /** Lowest to highest room temperature the batch may meet, degC; null where nobody said. */
   readonly roomRange: number | null;
+  /** Whether a thermostat is known to be at work; null where nobody knows. */
+  readonly thermostat?: boolean | null;
 }
 
 /** From the start of the hold to its end, hours. */
@@ -56,11 +58,12 @@ export const drawScenarios = (
   startHour = 0,
   alsoSeen: readonly number[] = [],
 ): Scenarios => {
-  const { resolution, roomRange, warmUpMinutes } = evidence;
+  const { resolution, roomRange, warmUpMinutes, thermostat = null } = evidence;
   // Cultures of the same hours, and advice on the same test, ask for the same scenarios.
   const kept = keptScenarios.get(evidence.readings) ?? new Map<string, Scenarios>();
   keptScenarios.set(evidence.readings, kept);
-  const key = JSON.stringify([hours, startHour, alsoSeen, resolution, roomRange, warmUpMinutes]);
+  const known = [resolution, roomRange, warmUpMinutes, thermostat];
+  const key = JSON.stringify([hours, startHour, alsoSeen, known]);
   const scenarios = kept.get(key) ?? freshScenarios(evidence, hours, startHour, alsoSeen);
   kept.set(key, scenarios);
   return scenarios;
@@ -107,8 +110,8 @@ interface WeightedFit {
   readonly weight: number;
 }
 
-const priorOf = ({ hold, roomRange, warmUpMinutes }: ScenarioEvidence) =>
-  slowPrior({ cycling: hold.swing !== null, roomRange, warmUpMinutes });
+const priorOf = ({ hold, roomRange, warmUpMinutes, thermostat = null }: ScenarioEvidence) =>
+  slowPrior({ thermostat, cycling: hold.swing !== null, roomRange, warmUpMinutes });
 
 /**
  * How well each strength of the slow part explains one test, as log

@@ -2,6 +2,8 @@ import type { SlowStrengths } from "./slow-change.ts";
 
 /** What bears on how strongly the room and the appliance move the food. */
 export interface SlowEvidence {
+  /** Whether a thermostat is known to be at work; null where nobody knows. */
+  readonly thermostat?: boolean | null;
   /** A regular cycle was seen: something switches by temperature. */
   readonly cycling: boolean;
   /** Range of the room's temperature over a day, degC; null where nobody said. */
@@ -18,14 +20,15 @@ export interface WeightedStrengths {
 
 /**
  * How much of the room's movement reaches the food: thermostats let little
- * through, a heater of fixed power nearly all. A cycle seen speaks for a
- * thermostat. So does a brisk warm-up, for fixed power creeps up to its level
+ * through, a heater of fixed power nearly all. Which of them it is, the person
+ * may know; a cycle seen speaks for a thermostat. So does a brisk warm-up, for fixed power creeps up to its level
  * for hours; a slow one says nothing certain, since jars are slow as well.
  */
 const passed = [0.015, 0.04, 0.1, 0.25, 0.5, 0.9];
 const passedWeights = {
   cycling: [0.3, 0.3, 0.24, 0.11, 0.03, 0.02],
   brisk: [0.32, 0.28, 0.2, 0.12, 0.05, 0.03],
+  none: [0.01, 0.02, 0.04, 0.13, 0.3, 0.5],
   creeping: [0.07, 0.1, 0.13, 0.17, 0.2, 0.33],
 };
 /** A warm-up up to here is brisk, from there on creeping, in between in proportion; minutes. */
@@ -34,8 +37,13 @@ const creepingWarmUp = 360;
 /** Where no warm-up was seen: half of one, half of the other. */
 const unseenWarmUp = 0.5;
 
-const weightsFor = ({ cycling, warmUpMinutes }: SlowEvidence): readonly number[] => {
-  if (cycling) return passedWeights.cycling;
+const weightsFor = ({
+  thermostat = null,
+  cycling,
+  warmUpMinutes,
+}: SlowEvidence): readonly number[] => {
+  if (thermostat === false) return passedWeights.none;
+  if (cycling || thermostat === true) return passedWeights.cycling;
   const slowness =
     warmUpMinutes === null
       ? unseenWarmUp

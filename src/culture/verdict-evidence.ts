@@ -14,6 +14,8 @@ export interface VerdictEvidence {
   };
   /** Room temperatures the batch may meet, degC. */
   readonly room: { readonly low: number; readonly high: number } | null;
+  /** Whether the appliance has a thermostat; null, or left out, where nobody knows. */
+  readonly thermostat?: boolean | null;
   /** Probability from which a verdict is `holds`; `misses` at one minus it. */
   readonly confidence: number;
 }

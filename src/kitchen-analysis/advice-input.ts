@@ -56,8 +56,9 @@ const settledTest = (
   const level = holdMean(analysis.probes);
   const probe = level === null ? null : nearestProbe(analysis.probes, level);
   if (level === null || probe === null) return null;
-  const { room, confidence, runToRun } = analysis;
-  const evidence = heldEvidence(evidenceOf(probe, { request: { room, confidence }, runToRun }));
+  const { room, thermostat = null, confidence, runToRun } = analysis;
+  const request = { room, thermostat, confidence };
+  const evidence = heldEvidence(evidenceOf(probe, { request, runToRun }));
   if (evidence === null) return null;
   const beside = responses.find(({ food }) => analysis.probes[food] === probe) ?? responses[0];
   return {

@@ -76,10 +76,10 @@ const verdictAt = (
 
 const testEvidence = (
   probe: ProbeAnalysis,
-  { room, confidence }: Analysis,
+  { room, thermostat = null, confidence }: Analysis,
   runToRun: FutureRun,
 ): TestEvidence => ({
-  ...evidenceOf(probe, { request: { room, confidence }, runToRun }),
+  ...evidenceOf(probe, { request: { room, thermostat, confidence }, runToRun }),
   thermometerId: probe.thermometerId,
 });
 

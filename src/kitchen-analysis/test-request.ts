@@ -33,6 +33,7 @@ export const testRequest = (
   requirements: kitchen.cultures.map((culture) => requirementOf(culture, share)),
   thermometer: null,
   room: wholeRange(test.room, kitchen.room),
+  thermostat: kitchen.appliances.find(({ id }) => id === test.appliance)?.thermostat ?? null,
   runToRun: null,
   share,
   confidence,

@@ -78,6 +78,7 @@ export interface ConstructedTest {
   /** That a batch may meet. */
   readonly batchRoom?: { readonly low: number; readonly high: number } | null;
   readonly response?: ContainerResponse | null;
+  readonly thermostat?: boolean | null;
 }
 
 const nightOf = (of: ConstructedTest): NightShape => {
@@ -105,6 +106,7 @@ export const settledTest = (
       thermometer: of.thermometer ?? goodThermometer,
       runToRun: { value: assumedRunToRun, from: "assumed" },
       room: of.batchRoom ?? null,
+      thermostat: of.thermostat ?? null,
     }),
   );
   if (evidence === null) throw new RangeError("the constructed night never settles");

@@ -13,6 +13,13 @@ const meanDaily = (more: Partial<SlowEvidence>) =>
   );
 
 describe("slowPrior", () => {
+  it("believes what is known of a thermostat before what the night seems to show", () => {
+    expect(meanDaily({ thermostat: false, cycling: true })).toBeGreaterThan(
+      meanDaily({ cycling: false, warmUpMinutes: null }),
+    );
+    expect(meanDaily({ thermostat: true })).toBeCloseTo(meanDaily({ cycling: true }), 12);
+  });
+
   it("is a distribution", () => {
     for (const cycling of [true, false]) {
       const total = slowPrior({ ...evidence, cycling }).reduce(

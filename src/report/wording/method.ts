@@ -41,7 +41,7 @@ export const measured =
 
 /** How much of the room gets through to the food: the one thing one night can hardly show. */
 export const roomReach =
-  "One night hardly shows how much of the room’s movement reaches the food. Everything from nearly nothing (a good thermostat) to nine tenths (a heater of fixed power) was tried. Each counted by an assumed weight and by how well it explains the readings; a regular swing or a quick warm-up speaks for a thermostat.";
+  "One night hardly shows how much of the room’s movement reaches the food. Everything from nearly nothing (a good thermostat) to nine tenths (a heater of fixed power) was tried. Each counted by an assumed weight and by how well it explains the readings; a regular swing or a quick warm-up speaks for a thermostat, and a kitchen may say whether there is one.";
 
 /** Said only where it happened. */
 export const endedHold =
