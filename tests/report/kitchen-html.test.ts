@@ -58,7 +58,10 @@ describe("toKitchenHtml", () => {
       'class="lead by-appliance"',
       'class="note unread"',
       'class="matrix grouped"',
+      'id="advice"',
       'class="contents"',
+      'id="next"',
+      'id="response"',
       'id="why"',
       'id="test-1"',
       'id="test-7"',
@@ -115,6 +118,18 @@ describe("toKitchenHtml", () => {
     expect(html.match(/<\/style>/g)!.length).toBe(1);
     // oxlint-disable-next-line no-control-regex
     expect(html).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u202e]/);
+  });
+
+  it("draws a response with fewer bytes than any logged night", async () => {
+    const html = await toKitchenHtml(sampleKitchen(), rendered);
+    const drawings = html.match(/<svg [\s\S]*?<\/svg>/g)!;
+    const sizes = (part: string): number[] =>
+      drawings.filter((svg) => svg.includes(part)).map(({ length }) => length);
+    const responses = sizes('id="response-');
+    expect(responses.length).toBe(8);
+    // A test by hand has few readings; the others are logged.
+    const nights = sizes("-night-wide-title").toSorted((a, b) => b - a);
+    expect(Math.max(...responses)).toBeLessThan(nights[4]!);
   });
 
   it("stays well below a megabyte for seven tests, and gives the same bytes again", async () => {

@@ -12,6 +12,8 @@ import {
   temperatureWithUncertainty,
   tolerance,
   expandedUncertainty,
+  expectedLimits,
+  expectedTemperature,
   uncertainty,
 } from "../../src/report/temperature-text.ts";
 import { markupWriting, plainWriting, terminalWriting } from "../../src/report/writing.ts";
@@ -93,5 +95,21 @@ describe("differences with their doubt", () => {
   it("are never parted from it at a line's end", () => {
     const text = correctionWithUncertainty(markupWriting("degC"), 0.834, 0.31);
     expect(text.split(" ").length).toBe(2);
+  });
+});
+
+describe("a temperature to be expected", () => {
+  it("is rounded by its uncertainty, but never finer than tenths nor coarser than whole degrees", () => {
+    expect(expectedTemperature(inCelsius, 38.04, 0.2)).toBe("38.0 °C (100.5 °F)");
+    // 5 degC is one digit, 9 degF too; 0.4 and 0.7 keep a tenth (rule of number-format.ts).
+    expect(expectedTemperature(inCelsius, 38.04, 5)).toBe("38 °C (100 °F)");
+    expect(expectedTemperature(inCelsius, 38.04, 40)).toBe("38 °C (100 °F)");
+    expect(expectedTemperature(inCelsius, 38.04, 0)).toBe("38.0 °C (100.5 °F)");
+  });
+
+  it("has its limits in the same places", () => {
+    expect(expectedLimits(inCelsius, { low: 37.13, high: 38.94 }, 0.4)).toBe(
+      "37.1 and 38.9 °C (98.8 and 102.1 °F)",
+    );
   });
 });

@@ -8,14 +8,18 @@ import { imageTag } from "./image.ts";
 import { hatches, hatchPattern } from "./window-looks.ts";
 
 const dropped =
-  /\s(?:class|role|aria-[a-z]+|pointer-events|font-family|xmlns:xlink|version|opacity="1"|stroke-dasharray=""|stroke-miterlimit|style)(?:="[^"]*")?/g;
+  /\s(?:class|role|aria-[a-z]+|pointer-events|font-family|xmlns:xlink|version|(?:fill-)?opacity="1"|stroke-dasharray="(?:1,0)?"|stroke-miterlimit|style)(?:="[^"]*")?/g;
 const unseen = /<path(?=[^>]*(?:class="background"|class="foreground"))[^>]*\/>/g;
 const longNumber = /-?\d+\.\d{3,}(?:e-?\d+)?/g;
 
 const shortened = (number: string): string => String(Number(Number(number).toFixed(2)) || 0);
 
+/** A width without a stroke draws nothing. */
+const strokeless = (tag: string): string =>
+  tag.includes(" stroke=") ? tag : tag.replace(/ stroke-width="[^"]*"/, "");
+
 const tidyTag = (tag: string): string =>
-  tag.replaceAll(dropped, "").replaceAll(longNumber, shortened);
+  strokeless(tag.replaceAll(dropped, "")).replaceAll(longNumber, shortened);
 
 /** The first `<svg ...>` becomes an image with a title, a description and the hatchings it uses. */
 const opening = (svg: string, caption: Caption): string =>

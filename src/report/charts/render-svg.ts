@@ -1,7 +1,7 @@
 /** Plots to SVG text. vega and vega-lite load on first use only, and draw without a browser. */
 import type { Caption } from "./chart-theme.ts";
 import { finishSvg } from "./finish-svg.ts";
-import { plotRows, plotSpec } from "./plot.ts";
+import { plotRows, plotSpec } from "./plot-spec.ts";
 import type { Plot } from "./plot.ts";
 
 export interface Chart extends Caption {

@@ -25,6 +25,12 @@ const act = (change: Change, best: SetUp, from: SetUp | null): string =>
     writing,
   );
 
+const at = (appliance: string, setting: SetUp["setting"]): SetUp => ({
+  appliance,
+  setting,
+  container: "basin",
+});
+
 it("says what to change, and from what", () => {
   expect(act("none", step(38), step(38))).toBe(
     "leave the adjustable cooker as it was tested, at 38 °C (100.4 °F), jars in water",
@@ -44,11 +50,6 @@ it("says what to change, and from what", () => {
 });
 
 it("turns a dial, runs a program, and keeps what cannot be set", () => {
-  const at = (appliance: string, setting: SetUp["setting"]): SetUp => ({
-    appliance,
-    setting,
-    container: "basin",
-  });
   expect(act("setting", at("box", { kind: "mark", mark: "4" }), step(38))).toContain(
     "turn the warming box to mark 4,",
   );

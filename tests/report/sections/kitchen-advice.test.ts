@@ -1,0 +1,126 @@
+import { describe, expect, it } from "vitest";
+import { adviceItemId, kitchenAdvice } from "../../../src/report/sections/kitchen-advice.ts";
+import { kitchenAnswers } from "../../../src/report/sections/kitchen-answers.ts";
+import { kitchenAssumed } from "../../../src/report/sections/kitchen-assumed.ts";
+import { kitchenMatch } from "../../../src/report/sections/kitchen-match.ts";
+import { kitchenNext } from "../../../src/report/sections/kitchen-next.ts";
+import { kitchenResponse } from "../../../src/report/sections/kitchen-response.ts";
+import { markupWriting } from "../../../src/report/writing.ts";
+import type { KitchenAnalysis } from "../../../src/kitchen-analysis-types.ts";
+import { visibleText } from "../drawing.ts";
+import { oneAppliance, sampleKitchen, untestedKitchen } from "../sample-kitchen.ts";
+
+const writing = markupWriting("degC");
+const page = (analysis: KitchenAnalysis) => ({ analysis, writing });
+const whole = page(sampleKitchen());
+const nothing = page({
+  ...sampleKitchen(),
+  advice: {
+    ...sampleKitchen().advice,
+    appliances: [],
+    match: { places: [], weakest: null, floor: 0.5 },
+    next: { tests: [], open: [] },
+  },
+});
+
+describe("what to use, and what to change", () => {
+  const html = kitchenAdvice(whole)!.html;
+  const items = html.match(/<li[\s\S]*?<\/li>/g)!.map(visibleText);
+
+  it("has a sentence for each appliance and culture, headed by an answer in a word", () => {
+    expect(items.length).toBe(15);
+    expect(items[0]).toMatch(/^Cannot Low long-hold milk culture The cooker with one warm program/);
+    expect(items[3]).toMatch(/^Can Low long-hold milk culture Use the adjustable cooker/);
+    for (const item of items) expect(item).toMatch(/^(?:Can|May|Cannot|Unknown) /);
+  });
+
+  it("begins with where each culture goes", () => {
+    expect(html.indexOf("<table")).toBeLessThan(html.indexOf("<h3"));
+  });
+
+  it("is left out where no culture is kept or nothing was advised", () => {
+    expect(kitchenAdvice(nothing)).toBeNull();
+    expect(kitchenMatch(nothing)).toBeNull();
+  });
+
+  it("is where a verdict that does not hold leads to", () => {
+    const answers = kitchenAnswers(whole)!.html;
+    const id = adviceItemId(whole, "warm-cooker", "reuteri")!;
+    expect(html).toContain(`id="${id}"`);
+    const cards = answers.match(/<section class="answer [\s\S]*?<\/section>/g)!;
+    expect(cards[0]).toContain(`href="#${id}"`);
+    for (const card of cards) {
+      expect(card.includes('class="answer holds"')).toBe(!card.includes('href="#advice-'));
+    }
+  });
+});
+
+describe("where each culture goes", () => {
+  it("names appliance, setting, container, chance and what that rests on", () => {
+    const text = visibleText(kitchenMatch(whole)!.html);
+    expect(text).toContain("If all run at the same time, one appliance each");
+    expect(text).toContain("Adjustable cooker , 38 °C (100.4 °F), Jars in water");
+    expect(text).toContain("96 % tested");
+    expect(text).toContain("None is put where it is less than 50 % likely");
+  });
+
+  it("says why a culture has no place", () => {
+    const text = visibleText(kitchenMatch(page(untestedKitchen()))!.html);
+    expect(text).toContain("No place: no appliance here is likely enough to hold it");
+  });
+
+  it("speaks of one culture as one", () => {
+    const analysis = sampleKitchen();
+    const one = page({ ...analysis, requirements: analysis.requirements.slice(0, 1) });
+    expect(visibleText(kitchenMatch(one)!.html)).not.toContain("same time");
+  });
+});
+
+describe("what to test next", () => {
+  it("has the test worth doing, and for each open verdict what would settle it", () => {
+    const html = kitchenNext(whole)!.html;
+    expect(visibleText(html)).toContain(
+      "Test the warming box at mark 3, jars on the rack, for 36 h",
+    );
+    expect(html.match(/role="rowheader"/g)!.length).toBe(3);
+    expect(html).toContain('href="#set-up-1"');
+  });
+
+  it("is left out where nothing is open", () => {
+    expect(kitchenNext(nothing)).toBeNull();
+  });
+});
+
+describe("what each setting should give", () => {
+  it("draws each appliance that was tested, twice, and says which were not", async () => {
+    const html = (await kitchenResponse(whole))!.html;
+    expect(html.match(/<figure>/g)!.length).toBe(4);
+    expect(html.match(/<svg /g)!.length).toBe(8);
+    expect(visibleText(html)).toContain("nothing of it was tested: Cupboard over the stove.");
+    expect(visibleText((await kitchenResponse(page(oneAppliance("box"))))!.html)).not.toContain(
+      "Not drawn",
+    );
+  });
+
+  it("is left out where nothing was tested", async () => {
+    expect(await kitchenResponse(page(untestedKitchen()))).toBeNull();
+  });
+});
+
+describe("what was assumed", () => {
+  it("states every figure before and after the tests, for each appliance and container", () => {
+    const html = kitchenAssumed(whole)!.html;
+    expect(html.match(/<caption>/g)!.length).toBe(6);
+    const { appliances } = whole.analysis.advice;
+    const terms = appliances.reduce((so, one) => so + one.terms.length + 1, 0);
+    expect(html.match(/role="rowheader"/g)!.length).toBe(terms + 3);
+    const text = visibleText(html);
+    expect(text).toContain("Assumed beforehand After 3 tests");
+    expect(text).toContain("Assumed beforehand No test yet");
+    expect(text).toContain("25.0 ± 1.2 min, measured");
+  });
+
+  it("is left out where there is no advice", () => {
+    expect(kitchenAssumed(nothing)).toBeNull();
+  });
+});
