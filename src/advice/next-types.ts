@@ -44,7 +44,9 @@ export interface OpenVerdict {
   readonly setUp: SetUp;
   readonly culture: string;
   readonly probability: number;
-  /** The largest source of doubt; null where there is no hold to speak of. */
+  /** The heat ended before the culture's hours were over, and nobody knows whether by itself; else null. */
+  readonly heatEnded: { readonly afterHours: number; readonly needed: number } | null;
+  /** The largest source of doubt; null where there is no hold to speak of, or the heat ended. */
   readonly doubt: {
     readonly source: UncertaintySource;
     readonly standardUncertainty: number;

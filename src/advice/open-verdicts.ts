@@ -11,11 +11,16 @@ export const openVerdicts = ({ setUps }: AdviceInput): readonly OpenVerdict[] =>
   );
 
 const openVerdict = ({ setUp }: DecidedSetUp, verdict: Verdict): OpenVerdict => {
-  const doubt = verdict.reasons.find((reason) => reason.code === "dominant-doubt") ?? null;
+  const ended = verdict.reasons.find((reason) => reason.code === "fell-away") ?? null;
+  const doubt =
+    ended === null
+      ? (verdict.reasons.find((reason) => reason.code === "dominant-doubt") ?? null)
+      : null;
   return {
     setUp,
     culture: verdict.requirement.culture,
     probability: verdict.probability,
+    heatEnded: ended && { afterHours: ended.afterHours, needed: ended.needed },
     doubt: doubt && {
       source: doubt.source,
       standardUncertainty: doubt.standardUncertainty,

@@ -86,6 +86,13 @@ describe("openVerdicts", () => {
     expect(open[0]!.probability).toBe(probability);
   });
 
+  it("asks for no other doubt where the heat ended before the culture's hours were over", () => {
+    const { open } = openIn({ level: 38, switchedOffAfter: 8 }, asked(37, 39, 12));
+    expect(open).toHaveLength(1);
+    expect(open[0]!.heatEnded!.afterHours).toBeCloseTo(8, 0);
+    expect(open[0]).toMatchObject({ doubt: null, without: null, heatEnded: { needed: 12 } });
+  });
+
   it("lists every set-up and culture that is open, in their order", () => {
     const tests = [
       settledTest({ level: 38.8, setting: step(38) }),

@@ -166,6 +166,7 @@ const openOf = ({ setUps }: Given): readonly OpenVerdict[] =>
           from: "assumed" as const,
           share: 0.61,
         },
+        heatEnded: null,
         without: { verdict: "holds" as const, probability: 0.97 },
       })),
   );

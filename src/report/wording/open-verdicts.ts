@@ -4,6 +4,7 @@ import type { UncertaintySource } from "../../culture/verdict-types.ts";
 import type { KitchenAnalysis } from "../../kitchen-analysis-types.ts";
 import { percent } from "../number-format.ts";
 import { uncertainty } from "../temperature-text.ts";
+import { duration } from "../time-text.ts";
 import type { Writing } from "../writing.ts";
 import { provenanceNames, sourceNames } from "./names.ts";
 import { probabilityText } from "./probability.ts";
@@ -18,11 +19,19 @@ const remedies: Readonly<Record<UncertaintySource, string>> = {
   drift: "test for longer, until the drift levels off or leaves the window",
 };
 
-export const remedyText = ({ doubt }: OpenVerdict): string =>
-  doubt === null ? "test again overnight" : remedies[doubt.source];
+export const remedyText = ({ doubt, heatEnded }: OpenVerdict): string => {
+  if (heatEnded !== null) return "leave it on for the culture’s whole time and test that";
+  return doubt === null ? "test again overnight" : remedies[doubt.source];
+};
 
 /** "one run to the next, 0.3 °C (0.5 °F), assumed: 61 % of the doubt". */
-export const doubtText = ({ doubt }: OpenVerdict, writing: Writing): string => {
+export const doubtText = ({ doubt, heatEnded }: OpenVerdict, writing: Writing): string => {
+  if (heatEnded !== null) {
+    const [ended, needed] = [heatEnded.afterHours, heatEnded.needed].map((hours) =>
+      duration(hours * 60, writing.space),
+    );
+    return `its heat ended after ${ended} of ${needed}: by itself, or by you`;
+  }
   if (doubt === null) return "no steady hold was seen";
   const { source, standardUncertainty, from, share } = doubt;
   return `${sourceNames[source]}, ${uncertainty(writing, standardUncertainty)}, ${provenanceNames[from]}: ${percent(share, writing.space)} of the doubt`;

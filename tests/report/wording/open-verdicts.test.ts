@@ -20,6 +20,13 @@ it("has no doubt to tell where no hold was seen", () => {
   );
 });
 
+it("asks who ended the heat where it ended too soon", () => {
+  const ended = { ...open!, doubt: null, without: null, heatEnded: { afterHours: 9, needed: 36 } };
+  expect(openVerdictText(analysis, ended, writing)).toBe(
+    "81 % likely to hold; its heat ended after 9 h of 36 h: by itself, or by you. To settle it: leave it on for the culture’s whole time and test that.",
+  );
+});
+
 it("knows something else to do for each source of doubt", () => {
   const sources: readonly UncertaintySource[] = [
     "thermometer",
