@@ -5,7 +5,7 @@ import { percent } from "../number-format.ts";
 import { askedTemperature, difference, perHour, temperature } from "../temperature-text.ts";
 import { duration } from "../time-text.ts";
 import type { Writing } from "../writing.ts";
-import { atSetting, withinTheAppliance } from "./set-up-phrases.ts";
+import { atSetting, theContainer, withinTheAppliance } from "./set-up-phrases.ts";
 
 type Of<Code extends Obstacle["code"]> = Extract<Obstacle, { readonly code: Code }>;
 type Names = Pick<Kitchen, "appliances" | "containers">;
@@ -25,6 +25,10 @@ const canBeSet = ({ appliances }: Names, { appliance, setting }: SetUp): boolean
   return control.kind === "marks" ? control.marks.length > 1 : true;
 };
 
+/** Said where there are others it could be in. */
+const inWhich = (kitchen: Names, setUp: SetUp): string =>
+  kitchen.containers.length > 1 ? ` (${theContainer(kitchen, setUp)})` : "";
+
 const tooFar = (
   { setUp, by }: Of<"too-warm-at-lowest" | "too-cold-at-highest">,
   side: "warm" | "cold",
@@ -32,7 +36,8 @@ const tooFar = (
   writing: Writing,
 ): string => {
   const size = `${difference(writing, by)} too ${side}`;
-  if (!canBeSet(kitchen, setUp)) return `it is ${size} and has no other setting`;
+  if (!canBeSet(kitchen, setUp))
+    return `it is ${size}${inWhich(kitchen, setUp)} and has no other setting`;
   const nearest = withinTheAppliance(kitchen, setUp, writing);
   return `even ${nearest}, it ${side === "warm" ? "is" : "stays"} ${size}`;
 };

@@ -49,7 +49,7 @@ describe("adviceSentence", () => {
 
   it("says plainly what an appliance cannot, why, and which can", () => {
     expect(say(0, 0)).toBe(
-      "The cooker with one warm program cannot hold this: it is 0.2 °C (0.4 °F) too warm and has no other setting; the adjustable cooker can (96 %).",
+      "The cooker with one warm program cannot hold this: it is 0.2 °C (0.4 °F) too warm (jars on the rack) and has no other setting; the adjustable cooker can (96 %).",
     );
     const swings: Obstacle = { code: "swings-too-wide", peakToPeak: 4, windowWidth: 3 };
     const drifts: Obstacle = { code: "drifts", perHour: 0.3 };
@@ -64,28 +64,6 @@ describe("adviceSentence", () => {
     const box = oneAppliance("box");
     const sentence = say(0, 0, { answer: "cannot", elsewhere: null }, box);
     expect(sentence).not.toMatch(/other appliance/);
-  });
-
-  it("calls an assumption one", () => {
-    expect(say(4, 0)).toMatch(
-      /^The cupboard over the stove is not tested yet: by assumption alone, .* likely to hold; test it with water first; the adjustable cooker can \(96 %\)\.$/,
-    );
-    expect(say(1, 2, {}, untestedKitchen())).toMatch(/all of that is assumed, so test it once/);
-  });
-
-  it("asks for another test where those there are say nothing", () => {
-    const failed = { code: "only-failed-tests", tests: 2 } as const;
-    expect(say(4, 0, { obstacles: [failed] })).toMatch(
-      /^None of its 2 tests settled or could be read: test the cupboard over the stove, .*, again with water, and look at the curve/,
-    );
-    const disagree = {
-      code: "tests-disagree",
-      setUp: whole.setUps[1]!.setUp,
-      spread: 2,
-    } as const;
-    expect(say(1, 0, { answer: "unknown", obstacles: [disagree] })).toMatch(
-      /^Too little is known of the adjustable cooker for this: .* lie 2\.0 °C \(3\.6 °F\) apart.*; test it there with water before trusting it/,
-    );
   });
 
   it("has a sentence where an appliance offers nothing", () => {

@@ -18,7 +18,7 @@ const step = (celsius: number) =>
 const every: readonly (readonly [Obstacle, string])[] = [
   [
     { code: "too-warm-at-lowest", setUp: cooker, mean: 41.3, by: 1.8 },
-    "it is 1.8 °C (3.2 °F) too warm and has no other setting",
+    "it is 1.8 °C (3.2 °F) too warm (jars in water) and has no other setting",
   ],
   [
     { code: "too-warm-at-lowest", setUp: step(30), mean: 41.3, by: 1.8 },
