@@ -1,6 +1,7 @@
 /** A response over settings in degrees: a line with its corridor for each container, tests as marks. */
 import type { TestedPoint } from "../../advice/response-types.ts";
 import type { TemperatureUnit } from "../../quantity.ts";
+import { short } from "../number-format.ts";
 import { otherUnit } from "../writing.ts";
 import { colour, signOf, toOther, toScale } from "./chart-theme.ts";
 import type { Plot, PlotAxis, PlotRule } from "./plot.ts";
@@ -36,7 +37,7 @@ const settingAxis = (stretch: Stretch, most: number, unit: TemperatureUnit): Plo
     at === ticks.length - 1 ? ` ${signOf(which)}` : "";
   const words = ticks.map((tick, at) => [
     tick.toFixed(decimals) + sign(at, unit),
-    toOther(unit, tick).toFixed(decimals) + sign(at, otherUnit(unit)),
+    short(toOther(unit, tick), 1) + sign(at, otherUnit(unit)),
   ]);
   return { ...stretch, ticks, words };
 };

@@ -14,7 +14,10 @@ import { theAppliance, withinTheAppliance } from "./set-up-phrases.ts";
 
 /** What the tests behind it leave to be done before a batch. */
 const proviso = ({ best, appliance, advice }: Known): string | null => {
-  if (best.basis !== "tested") return `${untriedText(best, appliance)}, ${testFirst}`;
+  if (best.basis !== "tested") {
+    const one = appliance.tests.length === 1 ? ", and all of this rests on one test" : "";
+    return `${untriedText(best, appliance)}${one}, ${testFirst}`;
+  }
   if (best.testIds.length > 1) return null;
   return advice.answer === "can"
     ? "that rests on one test"

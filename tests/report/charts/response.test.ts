@@ -64,7 +64,7 @@ describe("over settings in degrees", () => {
   });
 
   it("writes settings in both units", () => {
-    expect(plot.x.words[0]).toEqual(["34", "93"]);
+    expect(plot.x.words[0]).toEqual(["34", "93.2"]);
     expect(plot.x.words.at(-1)!.toString()).toMatch(/°C,.*°F/);
     const fahrenheit = plotOf({ ...input, unit: "degF" });
     expect(fahrenheit.x.words.at(-1)!.toString()).toMatch(/°F,.*°C/);

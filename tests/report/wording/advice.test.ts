@@ -37,7 +37,7 @@ describe("adviceSentence", () => {
 
   it("says what to set, what to expect of it, and to test it first", () => {
     expect(say(3, 2)).toMatch(
-      /^Turn the warming box to mark 4, jars on the rack as tested: expected 40\.4 °C \(104\.7 °F\), between .* and .*, > 99 % likely to hold; that setting was not tested, so test it once with water before trusting a batch to it\.$/,
+      /^Turn the warming box to mark 4, jars on the rack as tested: expected 40\.4 °C \(104\.7 °F\), between .* and .*, > 99 % likely to hold; that setting was not tested, and all of this rests on one test, so test it once with water before trusting a batch to it\.$/,
     );
   });
 
