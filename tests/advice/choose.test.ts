@@ -85,6 +85,16 @@ describe("choose", () => {
     expect(chosen(...start, ...nearEquals.slice(0, offered)).change).toBe(change);
   });
 
+  it("counts no change from the tested set-up that is kept, not from one nearer the middle", () => {
+    const found = chosen(
+      { at: 38, basis: "tested", probability: 0.899 },
+      { at: 37, basis: "tested", probability: 0.8999 },
+      { at: 39, probability: 0.9195 },
+    );
+    expect(settingOf(found)).toEqual(step(37));
+    expect(found).toMatchObject({ change: "none", from: { setUp: { setting: step(37) } } });
+  });
+
   it("says first test where nothing was tested", () => {
     const found = chosen({ at: 37, basis: "assumed", probability: 0.4 });
     expect(found).toMatchObject({ change: "first test", from: null });

@@ -159,6 +159,21 @@ describe("an appliance of the right level", () => {
     expect(box(of, asked(37, 39, 12)).map(({ code }) => code)).not.toContain("drifts");
   });
 
+  it("is not said to drift where the night leaves that open", () => {
+    // Not quite two slow waves: a slope in the readings, and an interval about it that takes zero in.
+    const of = {
+      level: 38,
+      hoursHeld: 4,
+      stepMinutes: 20,
+      swing: { peakToPeak: 0.6, periodMinutes: 130 },
+    };
+    const { drift } = settledTest(of).settled.evidence.hold;
+    expect(drift.low).toBeLessThan(0);
+    expect(drift.high).toBeGreaterThan(0);
+    expect(Math.abs(drift.perHour) * 48).toBeGreaterThan(1);
+    expect(box(of, asked(37.5, 38.5, 48)).map(({ code }) => code)).not.toContain("drifts");
+  });
+
   it("passes the ceiling", () => {
     const of = { level: 38, swing };
     const found = box(of, asked(37, 39, 12, 38.5));

@@ -67,6 +67,11 @@ describe("readingInterval by hand", () => {
     expect(readingInterval(slow, 1).byHandMinutes).toBe(30);
   });
 
+  it("does not mind many readings within one slow swing", () => {
+    const slow = swinging(240, { hours: 10, effectiveReadings: 20 });
+    expect(readingInterval(slow, night).byHandMinutes).toBe(30);
+  });
+
   it("never falls into step with the swing, where there is a choice", () => {
     let [changed, without] = [0, 0];
     for (const hours of [3, 6, 10, 36]) {
