@@ -42,7 +42,7 @@ const caption = ({ analysis }: KitchenPage): string =>
 /** Why the table may differ from what is best for one culture alone. */
 const rule = ({ analysis, writing }: KitchenPage): Markup | null =>
   analysis.requirements.length > 1
-    ? markup`<p class="small">Chosen so that the least likely of them is as likely as can be. None is put where it is less than ${percent(analysis.advice.match.floor, writing.space)} likely to hold.</p>`
+    ? markup`<p class="small">Chosen so that most have a place, then so that the least likely is as likely as can be. None is put where it is less than ${percent(analysis.advice.match.floor, writing.space)} likely to hold.</p>`
     : null;
 
 export const kitchenMatch = (page: KitchenPage): Markup | null => {

@@ -25,11 +25,11 @@ const kitchenSteps: readonly MethodStep[] = [
   },
   {
     title: "What a setting should give",
-    text: "The hold’s average is taken as a level, a slope over the settings or marks, the room’s pull, and what the food loses in its container. Each has a figure assumed beforehand, stated above; the tests move it (Bayesian linear regression with conjugate priors, Gelman et al. 2013). The next run is predicted by Student’s t. The chance to hold counts the swing and drift seen in the nearest test.",
+    text: "The hold’s average is taken as a level, a slope over the settings or marks, the room’s pull, and what the food loses in its container. Each has a figure assumed beforehand, stated above; the tests move it (Bayesian linear regression with conjugate priors, Gelman et al. 2013). The next run is predicted by Student’s t. The chance to hold adds the swing and the slow movement that were seen in tests.",
   },
   {
     title: "Advice",
-    text: "Of all settings and containers the kitchen has, the one likeliest to hold is advised; among near-equals the one that changes least. Several cultures are placed so that the least likely is as likely as can be, then the sum. The next test is the one whose possible results, drawn from what is predicted, decide most open verdicts.",
+    text: "A tested set-up that holds is advised as it is. Else, of all settings and containers the kitchen has, the one likeliest to hold; among near-equals the one that changes least. Several cultures are placed so that most have a place, then so that the least likely of them is as likely as can be, then their sum. A test is worth most whose possible results, drawn from what is predicted, decide most open verdicts; a culture that nothing holds yet counts double.",
   },
 ];
 
