@@ -95,9 +95,15 @@ const containersFor = (
     )
     .map((container) => ({ container, known: containerIn(container, id, tests) }));
 
+/** A swing hardly larger than the display's step may be the display's own. */
+const leastSwingSteps = 3;
+
 /** Something switches by temperature. */
 const cycles = (tests: readonly HeldTest[]): boolean =>
-  tests.some(({ settled }) => settled.evidence.hold.swing !== null);
+  tests.some(({ settled: { evidence } }) => {
+    const swing = evidence.hold.swing?.peakToPeak ?? 0;
+    return swing > leastSwingSteps * evidence.resolution;
+  });
 
 const testRow = ({ row }: ResponseDesign, { setUp, settled }: HeldTest): Float64Array =>
   row({

@@ -54,7 +54,7 @@ const weightsFor = ({
 };
 
 /** Lowest to highest of a kitchen's temperature over a day and night where nobody said (common practice, no source). */
-const usualRoomRange = 4;
+export const usualRoomRange = 4;
 const ownWanders = [
   { wander: 0.03, weight: 0.7 },
   { wander: 0.15, weight: 0.3 },

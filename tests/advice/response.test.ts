@@ -38,6 +38,14 @@ const fitted = (
 };
 const at = (setting: number, container = "jars") => ({ setting: step(setting), container });
 
+/** Of a heater of fixed power tested once in a room known to this. */
+const doubtInRoom = (standardDeviation: number): number => {
+  const room = { mean: 21, standardDeviation };
+  const appliance = { control: { kind: "fixed" }, thermostat: false } as const;
+  const fit = fitted([{ setting: fixed, level: 44, room }], appliance);
+  return expectRun(fit, { setting: fixed, container: "jars" }).scale;
+};
+
 describe("fitResponse", () => {
   it("is the assumption where nothing was tested, or nothing settled", () => {
     const response = fitted([null]);
@@ -104,15 +112,7 @@ describe("fitResponse", () => {
   });
 
   it("lets tests in an unknown room say little of an appliance that follows it", () => {
-    const level = (standardDeviation: number): number =>
-      expectRun(
-        fitted([{ setting: fixed, level: 44, room: { mean: 21, standardDeviation } }], {
-          control: { kind: "fixed" },
-          thermostat: false,
-        }),
-        { setting: fixed, container: "jars" },
-      ).scale;
-    expect(level(2)).toBeGreaterThan(2 * level(0.2));
+    expect(doubtInRoom(2)).toBeGreaterThan(2 * doubtInRoom(0.2));
   });
 
   it("takes a regular cycle for a thermostat at work", () => {
