@@ -115,6 +115,8 @@ export interface ApplianceAdvice {
   /** Standard deviation of one run about the response: assumed beforehand, and after the tests. */
   readonly scatter: { readonly prior: number; readonly now: number };
   readonly curves: readonly ResponseCurve[];
+  /** Of all it offers those that were tested, and those with a chance above 0.01 for some culture. */
+  readonly candidates: readonly Candidate[];
   /** One per requirement, in their order. */
   readonly cultures: readonly CultureAdvice[];
 }

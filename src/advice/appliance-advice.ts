@@ -62,9 +62,16 @@ export const applianceAdvice = (
     terms: termsOf(response),
     scatter: { prior: scatterPrior.standardDeviation, now: response.fit.scale },
     curves: response.containers.map(({ container }) => curveOf(response, container.id)),
+    candidates: candidates.filter(isWorthNaming),
     cultures,
   };
 };
+
+/** Less likely than this for every culture, a set-up is not worth a line. */
+const worthNaming = 0.01;
+
+const isWorthNaming = ({ basis, chances }: Candidate): boolean =>
+  basis === "tested" || chances.some(({ probability }) => probability > worthNaming);
 
 const testedPoint = ({ id, setUp, settled }: HeldTest): TestedPoint => {
   const { thermometer, resolution, hold } = settled.evidence;

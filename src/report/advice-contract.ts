@@ -88,6 +88,7 @@ const applianceEntry = (one: ApplianceAdvice, analysis: KitchenAnalysis) => ({
     container,
     points: points.map((point) => ({ ...point, level: levelEntry(point.level) })),
   })),
+  candidates: one.candidates.map((each) => candidateEntry(each, analysis.requirements)),
   cultures: one.cultures.map((culture) => cultureEntry(culture, one, analysis)),
 });
 

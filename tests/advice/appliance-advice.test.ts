@@ -70,6 +70,18 @@ describe("applianceAdvice", () => {
     }
   });
 
+  it("names the candidates that were tested or may serve a culture, and no others", () => {
+    const chances = advice.candidates.map((one) =>
+      one.chances.map(({ probability }) => probability),
+    );
+    expect(advice.candidates.filter(({ basis }) => basis === "tested")).toHaveLength(2);
+    for (const [at, one] of advice.candidates.entries()) {
+      expect(one.basis === "tested" || Math.max(...chances[at]!) > 0.01).toBe(true);
+    }
+    const bests = advice.cultures.map(({ best }) => best);
+    for (const best of bests) expect(advice.candidates).toContain(best);
+  });
+
   it("says nothing can be said where the kitchen has no container", () => {
     const none = adviseAppliance(cooker(), adviceInput({ requirements, containers: [] }));
     const [first] = applianceAdvice(none, () => null).cultures;

@@ -66,6 +66,7 @@ const advice = z.object({
       curves: z.array(
         z.object({ container: text, points: z.array(z.object({ setting, basis, level })) }),
       ),
+      candidates: z.array(candidate),
       cultures: z.array(
         z.object({
           culture: text,

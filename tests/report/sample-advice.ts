@@ -83,6 +83,7 @@ const applianceAdvice = (given: Given, own: Appliance) => {
     terms: termsOf(known),
     scatter: { prior: 0.3, now: tested.some(({ testIds }) => testIds.length > 1) ? 0.22 : 0.3 },
     curves: given.kitchen.containers.map(({ id }) => curveOf(id, all)),
+    candidates: all,
     cultures: given.requirements.map((asked, at) => cultureAdvice(known, all, asked, at)),
   } satisfies ApplianceAdvice;
 };
