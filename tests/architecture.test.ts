@@ -66,6 +66,8 @@ const shapes: ReadonlySet<string> = new Set([
   "src/advice/advice-types.ts",
   "src/advice/next-types.ts",
   "src/advice/response-types.ts",
+  "src/advice/recheck-types.ts",
+  "src/culture/heating-types.ts",
 ]);
 
 interface Row {

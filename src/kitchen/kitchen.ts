@@ -127,7 +127,22 @@ export interface TestProbe {
   readonly thermometer: string | null;
 }
 
-/** One batch as far as it names other parts of the kitchen. */
+/** Thin: skimmed or watered; rich: with cream or milk powder. */
+export const milkBodies = ["thin", "usual", "rich"] as const;
+export type MilkBody = (typeof milkBodies)[number];
+
+/** Whey that parted from the curd. */
+export const separations = ["none", "a little", "much"] as const;
+export type Separation = (typeof separations)[number];
+
+export const sournesses = ["mild", "as wished", "sharp"] as const;
+export type Sourness = (typeof sournesses)[number];
+
+/** Any of these means: throw all of it away. */
+export const troubles = ["pink", "orange", "fuzzy", "off-smelling"] as const;
+export type Trouble = (typeof troubles)[number];
+
+/** One batch of a culture, in the log's order. null: nobody said. */
 export interface Batch extends SetUp {
   /** ISO date. */
   readonly date: string;
