@@ -9,7 +9,7 @@ import type { Random } from "../simulator/random.ts";
 import type { RespondingCase } from "../simulator/responding-case.ts";
 import type { LevelRecord } from "./study-record.ts";
 
-const drawsPerCase = 8;
+export const drawsPerCase = 14;
 /** A set-up this far from a window counts a third as much as one in it, degC. */
 const nearness = 2;
 /** Those further off still come up now and then. */

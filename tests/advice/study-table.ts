@@ -75,6 +75,10 @@ function recommendationText(all: readonly JudgedAnswer[]): readonly string[] {
     `(b) true share inside within ${gapAllowed} of the best offered, two used tests or more`,
     head("") + ["all", "best >= 0.5", "but thermometer", "mean lost"].map(cell).join(""),
     row("all", all),
+    row(
+      "answered can or may",
+      all.filter(({ answer }) => answer === "can" || answer === "may"),
+    ),
     ...by("control", ({ of }) => of.control),
     ...by("thermostat", ({ of }) => (of.thermostatted ? "yes" : "no")),
     ...by("thermometer", ({ of }) => (of.checked ? "checked" : "unchecked")),
