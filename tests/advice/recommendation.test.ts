@@ -3,6 +3,7 @@ import { studyCase } from "./study-case.ts";
 import {
   answerShares,
   calibration,
+  candidateChances,
   chosenChances,
   gapAllowed,
   gapOf,
@@ -62,8 +63,10 @@ describe("answers", () => {
   });
 
   it("say high chances of what mostly holds, and low ones of what does not", () => {
-    const deciles = calibration(chosenChances(answers));
-    expect(deciles[9]!.true).toBeGreaterThan(0.8);
-    expect(deciles[0]!.true).toBeLessThan(0.2);
+    for (const chances of [chosenChances(answers), candidateChances(answers)]) {
+      const deciles = calibration(chances);
+      expect(deciles[9]!.true).toBeGreaterThan(0.8);
+      expect(deciles[0]!.true).toBeLessThan(0.2);
+    }
   });
 });

@@ -1,12 +1,13 @@
 /** The advice for each culture against the truth of all the appliance offers. */
-import type { ApplianceAdvice, CultureAdvice } from "../../src/advice/advice-types.ts";
+import type { ApplianceAdvice, Candidate, CultureAdvice } from "../../src/advice/advice-types.ts";
 import type { Culture } from "../../src/culture/culture.ts";
 import type { KitchenAnalysis } from "../../src/kitchen-analysis-types.ts";
 import type { SetUp } from "../../src/kitchen/kitchen.ts";
+import { createRandom } from "../simulator/random.ts";
 import type { RespondingCase } from "../simulator/responding-case.ts";
 import { settingText } from "../../src/kitchen/setting.ts";
 import { setUpName } from "./study-levels.ts";
-import type { AnswerRecord } from "./study-record.ts";
+import type { AnswerRecord, CandidateRecord } from "./study-record.ts";
 
 export const answerRecords = (
   responding: RespondingCase,
@@ -18,22 +19,24 @@ export const answerRecords = (
     if (said?.culture !== culture.id) throw new Error("cultures out of order");
     const usedSettings = new Set(advice.tests.map(({ setting }) => settingText(setting)));
     const left = errorLeft(responding, analysis);
-    return answerRecord(responding, { said, culture, left, usedSettings });
+    const { candidates } = advice;
+    return answerRecord(responding, { said, culture, at, left, usedSettings, candidates });
   });
 
 interface ToJudge {
   readonly said: CultureAdvice;
   readonly culture: Culture;
+  /** Its place among the chances. */
+  readonly at: number;
+  readonly candidates: readonly Candidate[];
   /** Of the thermometer's error, after its correction, degC. */
   readonly left: number;
   /** Of the tests the advice rests on. */
   readonly usedSettings: ReadonlySet<string>;
 }
 
-function answerRecord(
-  responding: RespondingCase,
-  { said, culture, left, usedSettings }: ToJudge,
-): AnswerRecord {
+function answerRecord(responding: RespondingCase, judged: ToJudge): AnswerRecord {
+  const { said, culture, left, usedSettings } = judged;
   const { truth } = responding;
   const best = bestOffered(responding, culture);
   const byThermometer = bestOffered(responding, shifted(culture, -left));
@@ -43,7 +46,7 @@ function answerRecord(
     culture: culture.id,
     answer: said.answer,
     change: said.change,
-    setUp: setUp === null ? null : setUpName(setUp),
+    setUp: nameOf(said),
     basis: said.best?.basis ?? null,
     obstacles: said.obstacles.map(({ code }) => code),
     said: said.chance?.probability ?? null,
@@ -54,7 +57,7 @@ function answerRecord(
     bestSettingTested: usedSettings.has(settingText(best.setUp.setting)),
     bestProbability: best.probability,
     shareByThermometer: truth.outlook(byThermometer.setUp, culture).share,
-    others: otherChances(responding, said, culture),
+    candidates: candidateRecords(responding, judged),
   };
 }
 
@@ -93,15 +96,24 @@ function bestOffered({ truth }: RespondingCase, culture: Culture) {
   return { setUp: best.setUp, share: best.share, probability };
 }
 
-function otherChances(
-  { truth, cultures }: RespondingCase,
-  { best }: CultureAdvice,
-  own: Culture,
-): AnswerRecord["others"] {
-  if (best === null) return [];
-  return cultures.flatMap((culture, at) => {
-    const said = best.chances[at]?.probability;
-    if (culture === own || said === undefined) return [];
-    return [{ said, trueProbability: truth.outlook(best.setUp, culture).probability }];
-  });
+const candidatesPerCulture = 6;
+
+/** Chances of some candidates that are not the one advised, each as likely to be looked at as the next. */
+function candidateRecords(
+  { truth, seed }: RespondingCase,
+  { said, culture, candidates, at }: ToJudge,
+): readonly CandidateRecord[] {
+  const random = createRandom(seed, `study candidates of ${culture.id}`);
+  const left = candidates.filter((one) => setUpName(one.setUp) !== nameOf(said));
+  const records: CandidateRecord[] = [];
+  while (records.length < candidatesPerCulture && left.length > 0) {
+    const [one] = left.splice(random.integer(0, left.length - 1), 1);
+    const { probability } = truth.outlook(one!.setUp, culture);
+    const chance = one!.chances[at]!.probability;
+    records.push({ basis: one!.basis, said: chance, trueProbability: probability });
+  }
+  return records;
 }
+
+const nameOf = ({ best }: CultureAdvice): string | null =>
+  best === null ? null : setUpName(best.setUp);

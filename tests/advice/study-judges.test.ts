@@ -40,7 +40,7 @@ const answer = (more: Partial<AnswerRecord>): AnswerRecord => ({
   bestSettingTested: true,
   bestProbability: 0.95,
   shareByThermometer: 0.8,
-  others: [],
+  candidates: [],
   ...more,
 });
 

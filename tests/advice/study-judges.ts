@@ -1,5 +1,5 @@
 /** The judges: records of many cases in, plain figures out. */
-import type { AnswerRecord, CaseRecord, LevelRecord } from "./study-record.ts";
+import type { AnswerRecord, CandidateRecord, CaseRecord, LevelRecord } from "./study-record.ts";
 
 export interface Count {
   readonly met: number;
@@ -124,9 +124,9 @@ export interface SaidAndTrue {
 export const chosenChances = (all: readonly AnswerRecord[]): readonly SaidAndTrue[] =>
   all.flatMap(({ said, trueProbability }) => (said === null ? [] : [{ said, trueProbability }]));
 
-/** The same set-ups for the other cultures: nobody chose them for these. */
-export const otherChances = (all: readonly AnswerRecord[]): readonly SaidAndTrue[] =>
-  all.flatMap(({ others }) => others);
+/** Of candidates nobody chose. */
+export const candidateChances = (all: readonly AnswerRecord[]): readonly CandidateRecord[] =>
+  all.flatMap(({ candidates }) => candidates);
 
 export interface Decile {
   readonly from: number;

@@ -52,6 +52,12 @@ export interface AnswerRecord {
   readonly bestProbability: number;
   /** True share of the set-up one would choose knowing all but the thermometer's error. */
   readonly shareByThermometer: number;
-  /** Of the set-up advised, for the other cultures: what was said and what is true. */
-  readonly others: readonly { readonly said: number; readonly trueProbability: number }[];
+  /** Some of the other candidates with this culture, chosen blindly. */
+  readonly candidates: readonly CandidateRecord[];
+}
+
+export interface CandidateRecord {
+  readonly basis: Basis;
+  readonly said: number;
+  readonly trueProbability: number;
 }

@@ -2,6 +2,7 @@
 import {
   answerShares,
   calibration,
+  candidateChances,
   chosenChances,
   count,
   coverage,
@@ -12,7 +13,6 @@ import {
   judgedAnswers,
   mean,
   median,
-  otherChances,
   recommendation,
   thermometerGapOf,
   type Count,
@@ -182,7 +182,10 @@ export function studyText(records: readonly CaseRecord[], most: number): string 
     ...recommendationText(all.filter(({ of }) => of.usedTests >= 2)),
     ...answersText(all),
     ...calibrationText("set-ups advised", calibration(chosenChances(all))),
-    ...calibrationText("the same for other cultures", calibration(otherChances(all))),
+    ...calibrationText("other candidates", calibration(candidateChances(all))),
+    ...groups(candidateChances(all), ({ basis }) => basis).flatMap(([basis, part]) =>
+      calibrationText(`other candidates, ${basis}`, calibration(part)),
+    ),
     ...failureText(all, most),
   ].join("\n");
 }
