@@ -8,9 +8,11 @@ import { paragraph } from "./terminal-page.ts";
 import type { TerminalOptions } from "./terminal-page.ts";
 import { duration } from "./time-text.ts";
 import { noTestsYet } from "./wording/missing-parts.ts";
-import { nextTestSentence, settledBy } from "./wording/next-test.ts";
+import { nextTestSentence } from "./wording/next-test.ts";
 import { openVerdictText } from "./wording/open-verdicts.ts";
 import { fullSetUpText } from "./wording/set-ups.ts";
+import { settledBy } from "./wording/test-worth.ts";
+import type { Settled } from "./wording/test-worth.ts";
 import { terminalWriting } from "./writing.ts";
 
 const firstBlock = ([first]: readonly NextTest[], screen: KitchenTerminal): string[] => {
@@ -21,12 +23,25 @@ const firstBlock = ([first]: readonly NextTest[], screen: KitchenTerminal): stri
 
 const mostOthers = 4;
 
+/** "may prove yoghurt; may prove or rule out reuteri". */
+const mayProve = (test: NextTest, { analysis }: KitchenTerminal): string => {
+  const settled = settledBy(test, analysis);
+  const say = (words: string, told: (one: Settled) => boolean): string[] => {
+    const marks = settled.filter(told).map(({ culture }) => markOf(analysis, culture));
+    return marks.length === 0 ? [] : [`may ${words} ${marks.join(", ")}`];
+  };
+  return [
+    ...say("prove", ({ misses }) => misses === null),
+    ...say("prove or rule out", ({ holds, misses }) => holds !== null && misses !== null),
+    ...say("rule out", ({ holds }) => holds === null),
+  ].join("; ");
+};
+
 const otherLine = (test: NextTest, screen: KitchenTerminal): string[] => {
   const { analysis, writing } = screen;
-  const marks = settledBy(test, analysis).map(({ culture }) => markOf(analysis, culture));
-  const what = marks.length === 0 ? "" : `: could settle ${[...new Set(marks)].join(", ")}`;
+  const what = mayProve(test, screen);
   const setUp = fullSetUpText(analysis.kitchen, test.setUp, writing);
-  const text = `${setUp}, for ${duration(test.hours * 60, writing.space)}${what}`;
+  const text = `${setUp}, for ${duration(test.hours * 60, writing.space)}${what === "" ? "" : `: ${what}`}`;
   return paragraph(text, screen, "  - ", "    ");
 };
 
@@ -49,7 +64,7 @@ const openBlock = (open: readonly OpenVerdict[], screen: KitchenTerminal): strin
   open.length === 0
     ? []
     : [
-        ...paragraph("Open verdicts, and what would settle them", screen),
+        ...paragraph("Open verdicts, and what keeps each open", screen),
         ...open.flatMap((one) => openLine(one, screen)),
       ];
 

@@ -45,7 +45,7 @@ describe("toNextTerminal", () => {
     expect(after(3)).toHaveLength(2);
     expect(after(9)).toHaveLength(4);
     expect(told(several(2))).toContain(
-      "After that - Warming box, mark 2, Jars on the rack, for 36 h: could settle reuteri",
+      "After that - Warming box, mark 2, Jars on the rack, for 36 h: may prove or rule out reuteri",
     );
   });
 

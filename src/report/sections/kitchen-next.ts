@@ -5,10 +5,11 @@ import type { KitchenPage } from "../kitchen-page.ts";
 import { markup } from "../markup.ts";
 import type { Markup } from "../markup.ts";
 import { shortCultureName } from "../wording/cultures.ts";
-import { nextTestTask, worthText } from "../wording/next-test.ts";
+import { nextTestTask } from "../wording/next-test.ts";
 import { doubtText, remedyText, withoutText } from "../wording/open-verdicts.ts";
 import { probabilityText } from "../wording/probability.ts";
 import { fullSetUpText, setUpKey } from "../wording/set-ups.ts";
+import { worthText } from "../wording/test-worth.ts";
 import { rowsTable } from "./rows-table.ts";
 import type { TableRow } from "./rows-table.ts";
 
@@ -36,14 +37,14 @@ const openRow = (page: KitchenPage, open: OpenVerdict): TableRow => {
   const without = withoutText(open, analysis, writing);
   return {
     head: markup`${tested === undefined ? name : markup`<a href="#${setUpId(analysis, tested)}">${name}</a>`}<span class="asked">${culture}: ${probabilityText(open.probability, analysis.confidence, writing.space)}</span>`,
-    cells: [doubtText(open, writing), without ?? "not to be told", remedyText(open)],
+    cells: [doubtText(open, writing), without ?? "not known", remedyText(open)],
   };
 };
 
 const openTable = (page: KitchenPage): Markup | null => {
   const { open } = page.analysis.advice.next;
   if (open.length === 0) return null;
-  return markup`<h3>What would settle what is open</h3>
+  return markup`<h3>What keeps verdicts open</h3>
 ${rowsTable({
   caption: "Verdicts that are not proven either way",
   columns: ["Set-up and culture", "Largest doubt", "Without it", "What lessens it"],

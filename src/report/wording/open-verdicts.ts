@@ -1,4 +1,4 @@
-/** A verdict that is open: the doubt that keeps it so, and what would settle it. */
+/** A verdict that is open: the doubt that keeps it so, and what lessens that. */
 import type { OpenVerdict } from "../../advice/next-types.ts";
 import type { UncertaintySource } from "../../culture/verdict-types.ts";
 import type { KitchenAnalysis } from "../../kitchen-analysis-types.ts";
@@ -19,9 +19,15 @@ const remedies: Readonly<Record<UncertaintySource, string>> = {
   drift: "test for longer, until the drift levels off or leaves the window",
 };
 
+/** For a thermometer that was checked already. */
+const checkedAgain = "check the thermometer again, with several readings each, or use a better one";
+
 export const remedyText = ({ doubt, heatEnded }: OpenVerdict): string => {
   if (heatEnded !== null) return "leave it on for the culture’s whole time and test that";
-  return doubt === null ? "test again overnight" : remedies[doubt.source];
+  if (doubt === null) return "test again overnight";
+  return doubt.source === "thermometer" && doubt.from === "measured"
+    ? checkedAgain
+    : remedies[doubt.source];
 };
 
 /** "one run to the next, 0.3 °C (0.5 °F), assumed: 61 % of the doubt". */
@@ -45,9 +51,9 @@ export const withoutText = (
 ): string | null =>
   without === null
     ? null
-    : `${without.verdict} (${probabilityText(without.probability, confidence, space)})`;
+    : `${without.verdict === "unproven" ? "still " : ""}${without.verdict} (${probabilityText(without.probability, confidence, space)})`;
 
-/** The dominant doubt, what the verdict would be without it, and what to do; set-up and culture stand beside it. */
+/** The dominant doubt, what the verdict would be without it, and what to do (one more test may not settle it); set-up and culture stand beside it. */
 export const openVerdictText = (
   analysis: Pick<KitchenAnalysis, "confidence">,
   open: OpenVerdict,
@@ -56,5 +62,6 @@ export const openVerdictText = (
   const now = probabilityText(open.probability, analysis.confidence, writing.space);
   const without = withoutText(open, analysis, writing);
   const then = without === null ? "" : `; without that doubt: ${without}`;
-  return `${now} likely to hold; ${doubtText(open, writing)}${then}. To settle it: ${remedyText(open)}.`;
+  const aim = open.doubt === null ? "To settle it" : "To lessen that doubt";
+  return `${now} likely to hold; ${doubtText(open, writing)}${then}. ${aim}: ${remedyText(open)}.`;
 };

@@ -10,7 +10,7 @@ const writing = plainWriting("degC");
 
 it("says what the largest doubt is, what the verdict would be without it, and what lessens it", () => {
   expect(openVerdictText(analysis, open!, writing)).toBe(
-    "81 % likely to hold; one run to the next, 0.30 °C (0.5 °F), assumed: 61 % of the doubt; without that doubt: holds (97 %). To settle it: repeat the same test on another night.",
+    "81 % likely to hold; one run to the next, 0.30 °C (0.5 °F), assumed: 61 % of the doubt; without that doubt: holds (97 %). To lessen that doubt: repeat the same test on another night.",
   );
 });
 
@@ -40,4 +40,16 @@ it("knows something else to do for each source of doubt", () => {
     remedyText({ ...open!, doubt: { ...open!.doubt!, source } }),
   );
   expect(new Set(remedies).size).toBe(sources.length);
+});
+
+it("does not ask for the first check of a thermometer that was checked", () => {
+  const doubt = { ...open!.doubt!, source: "thermometer", from: "measured" } as const;
+  expect(remedyText({ ...open!, doubt })).toMatch(/^check the thermometer again/);
+});
+
+it("says so where another doubt would still keep it open", () => {
+  const without = { verdict: "unproven", probability: 0.47 } as const;
+  expect(openVerdictText(analysis, { ...open!, without }, writing)).toContain(
+    "without that doubt: still unproven (47 %)",
+  );
 });
