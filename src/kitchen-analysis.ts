@@ -65,7 +65,7 @@ export const analyseKitchen = async (
     setUps: analyseSetUps(kitchen, tests),
     notices: thermometers.flatMap(thermometerNotices),
   };
-  return done({ ...findings, advice: adviseKitchen(adviceInput(findings)) });
+  return done({ ...findings, advice: adviseKitchen(adviceInput(findings, today)) });
 };
 
 interface ReadTest {

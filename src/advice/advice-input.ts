@@ -11,6 +11,8 @@ export interface AdviceInput {
   readonly kitchen: Kitchen;
   /** Id of the only appliance looked at; null for all. */
   readonly appliance: string | null;
+  /** ISO date. */
+  readonly today: string;
   readonly requirements: readonly Requirement[];
   readonly confidence: number;
   readonly thermometers: readonly { readonly id: string; readonly model: CorrectionModel }[];
@@ -23,6 +25,8 @@ export interface AdviceInput {
 /** One water test. */
 export interface AdviceTest {
   readonly id: string;
+  /** Wall-clock time of the first reading as if in UTC, ms since 1970; null where not known. */
+  readonly startedAt: number | null;
   readonly setUp: SetUp;
   /** null where it could not be read, or never settled. */
   readonly settled: SettledTest | null;

@@ -15,7 +15,7 @@ import { evidenceOf } from "../probe-analysis.ts";
 import { applianceScatter, holdMean, judgedProbes, type TestNights } from "./set-up-scatter.ts";
 
 /** The findings as the advice takes them. */
-export const adviceInput = (findings: KitchenFindings): AdviceInput => {
+export const adviceInput = (findings: KitchenFindings, today: string): AdviceInput => {
   const { kitchen, appliance, requirements, confidence } = findings;
   const nights = findings.tests.flatMap(({ test, analysis }): TestNights[] =>
     analysis === null ? [] : [{ test, probes: analysis.probes }],
@@ -23,6 +23,7 @@ export const adviceInput = (findings: KitchenFindings): AdviceInput => {
   return {
     kitchen,
     appliance,
+    today,
     requirements,
     confidence,
     thermometers: findings.thermometers.map(({ thermometer: { id }, model }) => ({ id, model })),
@@ -40,6 +41,7 @@ export const adviceInput = (findings: KitchenFindings): AdviceInput => {
 
 const adviceTest = (one: TestAnalysis, kitchen: Kitchen): AdviceTest => ({
   id: one.test.id,
+  startedAt: one.startedAt,
   setUp: {
     appliance: one.test.appliance,
     setting: one.test.setting,

@@ -27,7 +27,7 @@ const texts = {
 const inputOf = async (tests: Parameters<typeof kitchenOf>[0], more: Partial<Kitchen> = {}) => {
   const found = await analyseKitchen(kitchenOf(tests, more), options, opener(texts));
   if (!found.ok) throw new Error(found.problem.code);
-  return adviceInput(found.value);
+  return adviceInput(found.value, options.today);
 };
 
 describe("adviceInput", () => {
