@@ -17,6 +17,7 @@ import { kitchenContents } from "./sections/kitchen-contents.ts";
 import { kitchenData } from "./sections/kitchen-data.ts";
 import { kitchenDoubt } from "./sections/kitchen-doubt.ts";
 import { kitchenLead, unreadNote } from "./sections/kitchen-lead.ts";
+import { kitchenMatch } from "./sections/kitchen-match.ts";
 import { kitchenMatrix } from "./sections/kitchen-matrix.ts";
 import { kitchenMethod } from "./sections/kitchen-method.ts";
 import { kitchenNext } from "./sections/kitchen-next.ts";
@@ -89,6 +90,7 @@ const mainPart = async (page: KitchenPage): Promise<Markup> => {
   const tests = await Promise.all(readTests(page.analysis).map((test) => kitchenTest(page, test)));
   return markup`${kitchenLead(page)}
 ${unreadNote(page)}
+${kitchenMatch(page)}
 ${kitchenMatrix(page)}
 ${advice?.content ?? null}
 ${kitchenContents(page, earlier, later)}

@@ -21,13 +21,18 @@ const placeLines = (place: MatchPlace, screen: KitchenTerminal): string[] => {
 
 const weakestLines = ({ analysis, writing, ...screen }: KitchenTerminal): string[] => {
   const { weakest, places } = analysis.advice.match;
-  if (weakest === null || places.length < 2) return [];
+  if (weakest === null || places.filter(({ placed }) => placed !== null).length < 2) return [];
   const chance = probabilityText(weakest, analysis.confidence, writing.space);
   return paragraph(`The weakest of these places: ${chance} likely to hold.`, screen, "  ");
 };
 
+/** With a single appliance there is nothing to share out. */
+const oneAtATime = "One appliance: one culture at a time, each as it stands above.";
+
 const placesBlock = (screen: KitchenTerminal): string[] => {
-  const { places } = screen.analysis.advice.match;
+  const { appliances, match } = screen.analysis.advice;
+  const { places } = match;
+  if (appliances.length === 1 && places.length > 1) return paragraph(oneAtATime, screen);
   const title =
     places.length === 1
       ? "Its place"

@@ -4,6 +4,8 @@ export const adviceStyle = `
 .advice li { margin: 0; padding: 0.6rem 0 0.65rem; border-top: 1px solid var(--rule); display: grid; grid-template-columns: 6.4rem 1fr; gap: 0 0.9rem; align-items: baseline; break-inside: avoid; }
 .advice .mark { justify-self: start; font-size: 0.76rem; padding: 0.1em 0.5em 0.14em; }
 .advice .holds .mark { background: var(--holds); border-color: var(--holds); color: var(--paper); }
+/* What was not tested is never as solid as what holds. */
+.advice .holds.predicted .mark { background: none; color: var(--holds); }
 .advice .misses .mark { color: var(--misses); border-style: double; border-width: 3px; }
 .advice .unproven .mark { color: var(--unproven); border-style: dashed; }
 .advice b { font-weight: 600; }

@@ -57,6 +57,7 @@ describe("toKitchenHtml", () => {
       'class="byline',
       'class="lead by-appliance"',
       'class="note unread"',
+      "What to use if all run",
       'class="matrix grouped"',
       'id="advice"',
       'class="contents"',

@@ -53,6 +53,12 @@ describe("toMatchTerminal", () => {
     expect(told()).not.toContain("No water test yet");
   });
 
+  it("shares nothing out where there is one appliance", () => {
+    const text = told(oneAppliance("box"));
+    expect(text).toContain("One appliance: one culture at a time");
+    expect(text).not.toContain("same time");
+  });
+
   it.each(["appliances", "containers"] as const)("says what is missing without %s", (part) => {
     const whole = untestedKitchen();
     const text = told({ ...whole, kitchen: { ...whole.kitchen, [part]: [] } });

@@ -1,4 +1,4 @@
-/** What to use and what to change: where each culture goes, then a sentence for each appliance and culture. */
+/** What to use and what to change: a sentence for each appliance and culture. */
 import type { ApplianceAdvice, CultureAdvice } from "../../advice/advice-types.ts";
 import type { KitchenPage } from "../kitchen-page.ts";
 import { markup } from "../markup.ts";
@@ -7,7 +7,6 @@ import { answerLooks, answerNames } from "../wording/advice-names.ts";
 import { adviceSentence } from "../wording/advice.ts";
 import { shortCultureName } from "../wording/cultures.ts";
 import { applianceName } from "../wording/set-ups.ts";
-import { kitchenMatch } from "./kitchen-match.ts";
 
 /** Where an appliance's advice stands on the page. */
 export const adviceId = ({ analysis }: Pick<KitchenPage, "analysis">, appliance: string): string =>
@@ -29,13 +28,19 @@ const cultureNameOf = ({ analysis }: KitchenPage, { culture }: CultureAdvice): s
   return asked === undefined ? culture : shortCultureName(asked);
 };
 
+/** Advised, and not tested. */
+const isPredicted = ({ answer, best }: CultureAdvice): boolean =>
+  (answer === "can" || answer === "may") && best !== null && best.basis !== "tested";
+
 const cultureItem = (
   page: KitchenPage,
   appliance: ApplianceAdvice,
   advice: CultureAdvice,
 ): Markup => {
   const said = adviceSentence(page.analysis, appliance, advice, page.writing);
-  return markup`<li id="${adviceItemId(page, appliance.appliance, advice.culture)}" class="${answerLooks[advice.answer]}"><span class="mark">${answerNames[advice.answer]}</span> <b>${cultureNameOf(page, advice)}</b><span class="said">${said}</span></li>\n`;
+  const predicted = isPredicted(advice);
+  const looks = `${answerLooks[advice.answer]}${predicted ? " predicted" : ""}`;
+  return markup`<li id="${adviceItemId(page, appliance.appliance, advice.culture)}" class="${looks}"><span class="mark">${answerNames[advice.answer]}</span> <b>${cultureNameOf(page, advice)}${predicted ? markup` <span class="when">predicted</span>` : null}</b><span class="said">${said}</span></li>\n`;
 };
 
 const block = (page: KitchenPage, appliance: ApplianceAdvice): Markup => markup`
@@ -50,7 +55,6 @@ export const kitchenAdvice = (page: KitchenPage): Markup | null => {
   return markup`
 <section aria-labelledby="advice">
 <h2 id="advice">What to use, and what to change</h2>
-${kitchenMatch(page)}
 ${asked.map((appliance) => block(page, appliance))}
 </section>`;
 };

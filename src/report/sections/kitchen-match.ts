@@ -20,7 +20,7 @@ const row = (page: KitchenPage, place: MatchPlace): TableRow => {
   const { analysis, writing } = page;
   const head = nameOf(page, place);
   const { placed } = place;
-  if (placed === null) return { head, cells: [matchPlaceText(analysis, place, writing), "none"] };
+  if (placed === null) return { head, cells: [matchPlaceText(analysis, place, writing), "–"] };
   const { setUp, basis } = placed.candidate;
   const setting = settingText(setUp.setting, writing);
   const chance = probabilityText(placed.chance.probability, analysis.confidence, writing.space);
@@ -36,18 +36,21 @@ const row = (page: KitchenPage, place: MatchPlace): TableRow => {
 
 const caption = ({ analysis }: KitchenPage): string =>
   analysis.requirements.length > 1
-    ? "If all run at the same time, one appliance each"
-    : "Where it is likeliest to hold";
+    ? "What to use if all run at the same time, one appliance each"
+    : "What to use: where it is likeliest to hold";
 
 /** Why the table may differ from what is best for one culture alone. */
 const rule = ({ analysis, writing }: KitchenPage): Markup | null =>
   analysis.requirements.length > 1
-    ? markup`<p class="small">Chosen so that most have a place, then so that the least likely is as likely as can be. None is put where it is less than ${percent(analysis.advice.match.floor, writing.space)} likely to hold.</p>`
+    ? markup`<p class="small">As many cultures as possible have a place; then the least likely place is made as likely as it can be. None is put where it is less than ${percent(analysis.advice.match.floor, writing.space)} likely to hold. What is predicted was not tested: test it once with water before trusting a batch to it.</p>`
     : null;
 
 export const kitchenMatch = (page: KitchenPage): Markup | null => {
   const { places } = page.analysis.advice.match;
-  if (places.length === 0) return null;
+  // With a single appliance there is nothing to share out: its advice says it all.
+  if (places.length === 0 || (places.length > 1 && page.analysis.advice.appliances.length < 2)) {
+    return null;
+  }
   return markup`${rowsTable({
     caption: caption(page),
     columns: ["Culture", "Where", "Likely to hold"],

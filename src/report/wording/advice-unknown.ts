@@ -37,14 +37,12 @@ const levelSays = ["not-tested", "too-warm-at-lowest", "too-cold-at-highest"];
 const beyondTests = (known: Known, tested: string): string => {
   const { best, chance, analysis, writing } = known;
   const where = withinTheAppliance(analysis.kitchen, best.setUp, writing);
-  const likely = likelyText(chance, analysis.confidence, writing);
-  const comes = best.level === null ? "is" : `comes to ${levelText(best.level, writing)}, and is`;
   return joined([
     tested,
-    `${where}, it ${comes} ${likely}, but too little is known of that`,
+    `${where}, not tested: ${outlookText(best, chance, analysis.confidence, writing)}, but too little is known of that`,
     obstacles(known, 1, levelSays),
     steadyRoom(known),
-    "test it so with water before trusting it",
+    "test that with water before trusting it",
     elsewhereText(known),
   ]);
 };

@@ -10,18 +10,27 @@ import { elsewhereText } from "./elsewhere.ts";
 import { sentence } from "./everyday-names.ts";
 import { likelyText, outlookText } from "./expected.ts";
 import { probabilityText } from "./probability.ts";
+import { remedyText } from "./open-verdicts.ts";
 import { theAppliance, withinTheAppliance } from "./set-up-phrases.ts";
+import { setUpKey } from "./set-ups.ts";
+
+/** What would make a tested set-up surer: the same as beside its open verdict. */
+const toBeSurer = ({ analysis, best, advice }: Known): string | null => {
+  const open = analysis.advice.next.open.find(
+    ({ culture, setUp }) => culture === advice.culture && setUpKey(setUp) === setUpKey(best.setUp),
+  );
+  return open === undefined ? null : `to be surer, ${remedyText(open)}`;
+};
 
 /** What the tests behind it leave to be done before a batch. */
-const proviso = ({ best, appliance, advice }: Known): string | null => {
+const proviso = (known: Known): string | null => {
+  const { best, appliance, advice } = known;
   if (best.basis !== "tested") {
     const one = appliance.tests.length === 1 ? ", and all of this rests on one test" : "";
     return `${untriedText(best, appliance)}${one}, ${testFirst}`;
   }
-  if (best.testIds.length > 1) return null;
-  return advice.answer === "can"
-    ? "that rests on one test"
-    : "that rests on one test, so repeat it";
+  const one = best.testIds.length > 1 ? null : "that rests on one test";
+  return advice.answer === "can" ? one : joined([one, toBeSurer(known)], ": ");
 };
 
 const chanceIn = ({ chance, analysis, writing }: Known): string =>
@@ -42,9 +51,13 @@ const action = ({ advice, best, appliance, analysis, writing }: Known): string =
 const can = (known: Known): string =>
   joined([`${action(known)}: ${outlook(known)}`, proviso(known)]);
 
+/** What is not proven is not advised: it is said, no more. */
+const mayAsTested = ({ best, analysis, writing }: Known): string =>
+  `${theAppliance(analysis.kitchen, best.setUp)} as it was tested, ${withinTheAppliance(analysis.kitchen, best.setUp, writing)}`;
+
 const may = (known: Known): string =>
   joined([
-    `${action(known)}: ${outlook(known)}`,
+    `${known.advice.change === "none" ? mayAsTested(known) : action(known)}: ${outlook(known)}`,
     obstacles(known, 1, ["not-tested"]),
     steadyRoom(known),
     proviso(known),

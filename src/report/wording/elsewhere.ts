@@ -16,13 +16,13 @@ const answerThere = ({ analysis, advice }: Context, appliance: string) =>
     .find((one) => one.appliance === appliance)
     ?.cultures.find(({ culture }) => culture === advice.culture)?.answer;
 
-/** "the adjustable cooker can (> 99 %)", "the circulating bath may (81 %, not tested so)"; null where there is none. */
+/** "the adjustable cooker can (> 99 %)", "the circulating bath may (81 %, predicted)"; null where there is none. */
 export const elsewhereText = (context: Context): string | null => {
   const { analysis, advice, writing } = context;
   if (advice.elsewhere === null) return null;
   const { appliance, basis, probability } = advice.elsewhere;
   const verb = answerThere(context, appliance) === "can" ? "can" : "may";
   const likely = probabilityText(probability, analysis.confidence, writing.space);
-  const untested = basis === "tested" ? "" : ", not tested so";
+  const untested = basis === "tested" ? "" : ", predicted";
   return `${theAppliance(analysis.kitchen, { appliance })} ${verb} (${likely}${untested})`;
 };

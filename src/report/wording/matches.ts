@@ -10,9 +10,9 @@ import { fullSetUpText } from "./set-ups.ts";
 /** What a candidate rests on, in a few words. */
 export const basisNames: Readonly<Record<Basis, string>> = {
   tested: "tested",
-  interpolated: "not tested so; other settings around it were",
-  extrapolated: "not tested so; beyond what was tested",
-  assumed: "nothing tested, only assumed",
+  interpolated: "predicted, between what was tested",
+  extrapolated: "predicted, beyond what was tested",
+  assumed: "only assumed, nothing of it tested",
 };
 
 const whyNot: Readonly<Record<NonNullable<MatchPlace["why"]>, string>> = {

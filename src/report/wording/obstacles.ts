@@ -57,7 +57,7 @@ const clauses: Clauses = {
   drifts: ({ perHour: rate }, _, writing) =>
     `it drifts ${rate < 0 ? "down" : "up"} by ${perHour(writing, Math.abs(rate)).replaceAll("+", "")}`,
   "passes-ceiling": ({ ceiling, risk }, _, writing) =>
-    `its chance to pass ${askedTemperature(writing, ceiling)}, which this culture must never, is ${percent(risk, writing.space)}`,
+    `it is ${percent(risk, writing.space)} likely to go above ${askedTemperature(writing, ceiling)}, where this culture must never be`,
   "fell-away": ({ afterHours, needed }, _, writing) =>
     `its heat ended after ${hoursText(afterHours, writing)} of hold, and this culture needs ${hoursText(needed, writing)}`,
   "not-tested": () => "it has not been tested",

@@ -34,8 +34,14 @@ describe("what to use, and what to change", () => {
     for (const item of items) expect(item).toMatch(/^(?:Can|May|Cannot|Unknown) /);
   });
 
-  it("begins with where each culture goes", () => {
-    expect(html.indexOf("<table")).toBeLessThan(html.indexOf("<h3"));
+  it("tells what was tested from what is predicted, in the word and in its looks", () => {
+    const predicted = whole.analysis.advice.appliances.flatMap(({ cultures }) =>
+      cultures.map(({ answer, best }) => /^(?:can|may)$/.test(answer) && best!.basis !== "tested"),
+    );
+    const lists = html.match(/<li[\s\S]*?<\/li>/g)!;
+    expect(lists.map((item) => / predicted"/.test(item))).toEqual(predicted);
+    expect(items.map((item) => / predicted /.test(item))).toEqual(predicted);
+    expect(new Set(predicted).size).toBe(2);
   });
 
   it("is left out where no culture is kept or nothing was advised", () => {
@@ -58,15 +64,21 @@ describe("what to use, and what to change", () => {
 describe("where each culture goes", () => {
   it("names appliance, setting, container, chance and what that rests on", () => {
     const text = visibleText(kitchenMatch(whole)!.html);
-    expect(text).toContain("If all run at the same time, one appliance each");
+    expect(text).toContain("What to use if all run at the same time, one appliance each");
     expect(text).toContain("Adjustable cooker , 38 °C (100.4 °F), Jars in water");
     expect(text).toContain("96 % tested");
-    expect(text).toContain("None is put where it is less than 50 % likely");
+    expect(text).toContain(
+      "None is put where it is less than 50 % likely to hold. What is predicted was not tested",
+    );
   });
 
   it("says why a culture has no place", () => {
     const text = visibleText(kitchenMatch(page(untestedKitchen()))!.html);
     expect(text).toContain("No place: no appliance here is likely enough to hold it");
+  });
+
+  it("shares nothing out where there is one appliance", () => {
+    expect(kitchenMatch(page(oneAppliance("box")))).toBeNull();
   });
 
   it("speaks of one culture as one", () => {

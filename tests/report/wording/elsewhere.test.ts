@@ -19,7 +19,7 @@ it("says of the other appliance what its own advice says, and whether it was tes
       advice: { ...advice!, elsewhere: { ...elsewhere, probability: 0.6 } },
       writing,
     }),
-  ).toBe("the warming box may (60 %, not tested so)");
+  ).toBe("the warming box may (60 %, predicted)");
 });
 
 it("says nothing where there is none", () => {

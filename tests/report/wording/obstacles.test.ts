@@ -47,7 +47,7 @@ const every: readonly (readonly [Obstacle, string])[] = [
   [{ code: "drifts", perHour: -0.12 }, "it drifts down by 0.12 °C (0.22 °F) an hour"],
   [
     { code: "passes-ceiling", ceiling: 43, risk: 0.3 },
-    "its chance to pass 43 °C (109.4 °F), which this culture must never, is 30 %",
+    "it is 30 % likely to go above 43 °C (109.4 °F), where this culture must never be",
   ],
   [
     { code: "fell-away", afterHours: 8, needed: 36 },
