@@ -61,6 +61,8 @@ export interface Appliance {
   readonly control: Control;
   /** null: not known. */
   readonly thermostat: boolean | null;
+  /** ISO date on which it was last moved to another place, or repaired; null where nobody said. */
+  readonly movedOn: string | null;
 }
 
 /** One position of a control. */
@@ -81,6 +83,8 @@ export interface Container {
   /** Litres, of one vessel; null where nobody said. */
   readonly volume: number | null;
   readonly count: number | null;
+  /** ISO date on which it was last changed: other jars, another lid, another amount; null where nobody said. */
+  readonly changedOn: string | null;
 }
 
 /** Appliance, setting and container: the thing a verdict is about. */
@@ -148,5 +152,20 @@ export interface Batch extends SetUp {
   readonly date: string;
   /** Id of the culture. */
   readonly culture: string;
+  readonly milk: MilkBody | null;
+  /** Whether the milk was heated first. */
+  readonly heated: boolean | null;
+  /** 1: set with a fresh starter; 2: with some of that batch; and so on. */
+  readonly generation: number | null;
+  /** Starter as a part of the whole, 0 to 1. */
+  readonly starter: number | null;
+  /** How long it was held. */
+  readonly hours: number | null;
+  readonly separated: Separation | null;
+  readonly sourness: Sourness | null;
+  /** Empty: none was seen, or nobody said. */
+  readonly trouble: readonly Trouble[];
+  /** Whether it was moved or shaken while it set. */
+  readonly moved: boolean | null;
   readonly notes: string | null;
 }

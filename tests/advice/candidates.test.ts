@@ -16,7 +16,14 @@ import {
 } from "./constructed.ts";
 
 const requirements = [asked(37, 39, 12), asked(40, 42, 24)];
-const rack = { id: "rack", name: "Rack", stands: "jars in air", volume: 0.25, count: 8 } as const;
+const rack = {
+  id: "rack",
+  name: "Rack",
+  stands: "jars in air",
+  volume: 0.25,
+  count: 8,
+  changedOn: null,
+} as const;
 const knownOf = (tests: readonly ConstructedTest[], appliance = cooker()) =>
   known(
     appliance,

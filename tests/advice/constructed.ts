@@ -34,6 +34,7 @@ export const jars: Container = {
   stands: "jars in water",
   volume: 0.5,
   count: 4,
+  changedOn: null,
 };
 export const basin: Container = {
   id: "basin",
@@ -41,6 +42,7 @@ export const basin: Container = {
   stands: "basin",
   volume: 4,
   count: 1,
+  changedOn: null,
 };
 
 /** Steps of 1 degC from 30 to 45, with a thermostat, unless said otherwise. */
@@ -50,6 +52,7 @@ export const cooker = (more: Partial<Appliance> = {}): Appliance => ({
   kind: "cooker",
   control: { kind: "steps", low: 30, high: 45, step: 1 },
   thermostat: true,
+  movedOn: null,
   ...more,
 });
 
@@ -79,6 +82,7 @@ export interface ConstructedTest {
   readonly batchRoom?: { readonly low: number; readonly high: number } | null;
   readonly response?: ContainerResponse | null;
   readonly thermostat?: boolean | null;
+  readonly startedAt?: number | null;
 }
 
 const nightOf = (of: ConstructedTest): NightShape => {
@@ -112,6 +116,7 @@ export const settledTest = (
   if (evidence === null) throw new RangeError("the constructed night never settles");
   return {
     id: of.id ?? `test at ${of.level}`,
+    startedAt: of.startedAt ?? null,
     setUp: {
       appliance: of.appliance ?? "cooker",
       setting: of.setting ?? step(38),
@@ -134,6 +139,7 @@ export const settledTest = (
 /** A water test that could not be read, or never settled. */
 export const failedTest = (id: string, setUp: Partial<SetUp> = {}): AdviceTest => ({
   id,
+  startedAt: null,
   setUp: { appliance: "cooker", setting: step(38), container: "jars", ...setUp },
   settled: null,
 });
@@ -167,6 +173,7 @@ export const adviceInput = (of: ConstructedInput): AdviceInput => {
       batches: [],
     },
     appliance,
+    today: "2026-06-01",
     requirements,
     confidence,
     thermometers: of.thermometers ?? [],

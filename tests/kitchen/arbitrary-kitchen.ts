@@ -2,7 +2,14 @@
 import fc from "fast-check";
 import { cultures as catalogue } from "../../src/culture/catalogue.ts";
 import type { Culture } from "../../src/culture/culture.ts";
-import { applianceKinds, containerStands } from "../../src/kitchen/kitchen.ts";
+import {
+  applianceKinds,
+  containerStands,
+  milkBodies,
+  separations,
+  sournesses,
+  troubles,
+} from "../../src/kitchen/kitchen.ts";
 import type {
   Appliance,
   Batch,
@@ -161,6 +168,7 @@ const appliance: fc.Arbitrary<Omit<Appliance, "id">> = fc.record({
   kind: fc.constantFrom(...applianceKinds),
   control,
   thermostat: maybe(fc.boolean()),
+  movedOn: maybe(date),
 });
 
 const container: fc.Arbitrary<Omit<Container, "id">> = fc.record({
@@ -168,6 +176,7 @@ const container: fc.Arbitrary<Omit<Container, "id">> = fc.record({
   stands: fc.constantFrom(...containerStands),
   volume: maybe(decimal(0.05, 20, 2)),
   count: maybe(fc.integer({ min: 1, max: 40 })),
+  changedOn: maybe(date),
 });
 
 const known = new Set(catalogue.map(({ id }) => id));
@@ -260,7 +269,24 @@ const waterTest = (parts: Parts): fc.Arbitrary<Omit<WaterTest, "id">> =>
 
 const batch = (parts: Parts): fc.Arbitrary<Batch> =>
   fc
-    .tuple(setUp(parts), fc.record({ date, culture: idOf(parts.cultures), notes: maybe(note) }))
+    .tuple(
+      setUp(parts),
+      fc.record({
+        date,
+        culture: idOf(parts.cultures),
+        milk: maybe(fc.constantFrom(...milkBodies)),
+        heated: maybe(fc.boolean()),
+        generation: maybe(fc.integer({ min: 1, max: 1000 })),
+        // In hundredths of a percent, as anybody could weigh it.
+        starter: maybe(fc.integer({ min: 0, max: 10_000 }).map((part) => part / 10_000)),
+        hours: maybe(decimal(0.1, 240, 1)),
+        separated: maybe(fc.constantFrom(...separations)),
+        sourness: maybe(fc.constantFrom(...sournesses)),
+        trouble: fc.subarray([...troubles]),
+        moved: maybe(fc.boolean()),
+        notes: maybe(note),
+      }),
+    )
     .map(([one, rest]) => Object.assign({}, one, rest));
 
 const parts: fc.Arbitrary<Parts> = maybe(decimal(-100, 5000, 0)).chain((altitude) =>

@@ -46,7 +46,14 @@ describe("offeredSettings", () => {
   it.each([steps(30, 60, 1), steps(20, 60, 0.1), steps(25.5, 44.5, 0.5), inFahrenheit])(
     "offers only what the same control takes when typed, %j",
     (control) => {
-      const appliance: Appliance = { id: "a", name: "A", kind: "other", control, thermostat: null };
+      const appliance: Appliance = {
+        id: "a",
+        name: "A",
+        kind: "other",
+        control,
+        thermostat: null,
+        movedOn: null,
+      };
       for (const setting of offeredSettings(control)) {
         const typed = setting.kind === "step" ? setting.celsius : null;
         expect(parseSetting(appliance, typed)).toEqual({ ok: true, value: setting });

@@ -13,6 +13,7 @@ const having = (control: Control): Appliance => ({
   kind: "cooker",
   control,
   thermostat: null,
+  movedOn: null,
 });
 const fixed = having({ kind: "fixed" });
 const steps = having({ kind: "steps", low: 30, high: 45, step: 0.5 });

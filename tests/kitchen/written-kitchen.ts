@@ -4,6 +4,7 @@ import { cultures as catalogue } from "../../src/culture/catalogue.ts";
 import type { Culture } from "../../src/culture/culture.ts";
 import type {
   ApplianceEntry,
+  BatchEntry,
   CheckEntry,
   ContainerEntry,
   CultureEntry,
@@ -13,6 +14,7 @@ import type {
 } from "../../src/kitchen/edits/entries.ts";
 import type {
   Appliance,
+  Batch,
   Container,
   Kitchen,
   KitchenThermometer,
@@ -48,20 +50,22 @@ export const thermometerEntry = (one: KitchenThermometer): ThermometerEntry => (
   checks: one.checks.map(checkEntry),
 });
 
-export const applianceEntry = ({ name, kind, control, thermostat }: Appliance): ApplianceEntry => {
-  const entry = { name, kind, thermostat };
+export const applianceEntry = (one: Appliance): ApplianceEntry => {
+  const { name, kind, control, thermostat, movedOn: moved } = one;
+  const entry = { name, kind, thermostat, moved };
   if (control.kind === "fixed") return { ...entry, control: "fixed" };
   if (control.kind === "programs") return { ...entry, programs: control.programs };
   if (control.kind === "marks") return { ...entry, marks: control.marks };
   return { ...entry, steps: `${control.low}..${control.high} by ${control.step}` };
 };
 
-export const containerEntry = ({ name, stands, volume, count }: Container): ContainerEntry => ({
+export const containerEntry = ({
   name,
   stands,
   volume,
   count,
-});
+  changedOn: changed,
+}: Container): ContainerEntry => ({ name, stands, volume, count, changed });
 
 export const cultureEntry = (one: Culture): CultureEntry => {
   const base = catalogue.find(({ id }) => id === one.id);
@@ -102,6 +106,13 @@ export const testEntry = (test: WaterTest): TestEntry => ({
   room: rangeText(test.room),
   notes: test.notes,
   files: test.files.map(fileEntry),
+});
+
+export const batchEntry = ({ setting, starter, ...batch }: Batch): BatchEntry => ({
+  ...batch,
+  setting: settingEntry(setting),
+  // Hundredths of a percent, as the random kitchens have them.
+  starter: starter === null ? null : `${Math.round(starter * 10_000) / 100} %`,
 });
 
 /** Nested, without nulls, yes and no as words; maps in their order. */
@@ -148,10 +159,7 @@ export const kitchenData = (kitchen: Kitchen): unknown =>
       return Object.keys(entry).length === 0 ? one.id : { id: one.id, ...entry };
     }),
     tests: named(kitchen.tests, testData),
-    batches: kitchen.batches.map(({ setting, ...one }) => ({
-      ...one,
-      setting: settingEntry(setting),
-    })),
+    batches: kitchen.batches.map(batchEntry),
   });
 
 export interface Style {

@@ -579,6 +579,7 @@ const kitchen: Kitchen = {
       kind: "cooker",
       control: { kind: "fixed" },
       thermostat: true,
+      movedOn: null,
     },
     {
       id: "step-cooker",
@@ -586,6 +587,7 @@ const kitchen: Kitchen = {
       kind: "cooker",
       control: { kind: "steps", low: 30, high: 60, step: 1 },
       thermostat: true,
+      movedOn: null,
     },
     {
       id: "bath",
@@ -593,6 +595,7 @@ const kitchen: Kitchen = {
       kind: "circulating bath",
       control: { kind: "steps", low: 20, high: 60, step: 0.1 },
       thermostat: true,
+      movedOn: null,
     },
     {
       id: "box",
@@ -600,6 +603,7 @@ const kitchen: Kitchen = {
       kind: "warming box",
       control: { kind: "marks", marks: ["1", "2", "3", "4", "5"] },
       thermostat: null,
+      movedOn: null,
     },
     {
       id: "cupboard",
@@ -607,12 +611,34 @@ const kitchen: Kitchen = {
       kind: "other",
       control: { kind: "fixed" },
       thermostat: false,
+      movedOn: null,
     },
   ],
   containers: [
-    { id: "jars-in-water", name: "Jars in water", stands: "jars in water", volume: 0.5, count: 6 },
-    { id: "jars-on-rack", name: "Jars on the rack", stands: "jars in air", volume: 0.25, count: 8 },
-    { id: "basin", name: "Straight in the basin", stands: "basin", volume: 2, count: null },
+    {
+      id: "jars-in-water",
+      name: "Jars in water",
+      stands: "jars in water",
+      volume: 0.5,
+      count: 6,
+      changedOn: null,
+    },
+    {
+      id: "jars-on-rack",
+      name: "Jars on the rack",
+      stands: "jars in air",
+      volume: 0.25,
+      count: 8,
+      changedOn: null,
+    },
+    {
+      id: "basin",
+      name: "Straight in the basin",
+      stands: "basin",
+      volume: 2,
+      count: null,
+      changedOn: null,
+    },
   ],
   cultures: [
     culture("reuteri", low.name, 36.5, 39.5, 36),

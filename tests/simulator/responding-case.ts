@@ -104,6 +104,7 @@ const asSaid = ({ kind, response, thermostatted, thermostatKnown }: RespondingAp
   kind,
   control: response.control,
   thermostat: thermostatKnown ? thermostatted : null,
+  movedOn: null,
 });
 
 const opener =

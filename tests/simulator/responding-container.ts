@@ -39,6 +39,7 @@ function sampledContainer(random: Random, stands: ContainerStand): RespondingCon
     stands,
     volume: stands === "basin" ? 2 : 0.5,
     count: stands === "basin" ? 1 : 4,
+    changedOn: null,
   };
   if (stands === "basin")
     return { container, shareLost: random.uniform(0, 0.005), lagMinutes: random.uniform(1, 3) };

@@ -26,7 +26,14 @@ const appliance: RespondingAppliance = {
   warmUp: { ramp: 30 },
 };
 const jars = (shareLost: number, lagMinutes: number): RespondingContainer => ({
-  container: { id: "jars", name: "jars", stands: "jars in water", volume: 0.5, count: 4 },
+  container: {
+    id: "jars",
+    name: "jars",
+    stands: "jars in water",
+    volume: 0.5,
+    count: 4,
+    changedOn: null,
+  },
   shareLost,
   lagMinutes,
 });

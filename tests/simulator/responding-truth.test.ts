@@ -21,7 +21,7 @@ const steady: RespondingAppliance = {
   warmUp: { ramp: 30 },
 };
 const basin: RespondingContainer = {
-  container: { id: "basin", name: "basin", stands: "basin", volume: 2, count: 1 },
+  container: { id: "basin", name: "basin", stands: "basin", volume: 2, count: 1, changedOn: null },
   shareLost: 0,
   lagMinutes: 2,
 };

@@ -43,6 +43,8 @@ export interface ApplianceEntry {
   readonly steps?: Field<string>;
   readonly marks?: Field<readonly (string | number)[]>;
   readonly thermostat?: Field<boolean | "unknown" | "yes" | "no">;
+  /** ISO date it was last moved or repaired. */
+  readonly moved?: Field<string>;
 }
 
 export interface ContainerEntry {
@@ -51,6 +53,8 @@ export interface ContainerEntry {
   /** "0.5 L"; a number is litres. */
   readonly volume?: Field<number | string>;
   readonly count?: Field<number>;
+  /** ISO date jars, lid or amount last changed. */
+  readonly changed?: Field<string>;
 }
 
 /** Empty for a culture just as the catalogue has it. */
@@ -94,6 +98,28 @@ export interface TestEntry {
   readonly room?: Field<string>;
   readonly notes?: Field<string>;
   readonly files?: Field<readonly FileEntry[]>;
+}
+
+export interface BatchEntry {
+  /** ISO date. */
+  readonly date?: Field<string>;
+  readonly culture?: Field<string>;
+  readonly appliance?: Field<string>;
+  /** Left out for a fixed control. */
+  readonly setting?: Field<Temperature>;
+  readonly container?: Field<string>;
+  readonly milk?: Field<string>;
+  readonly heated?: Field<boolean>;
+  readonly generation?: Field<number>;
+  /** "5 %". */
+  readonly starter?: Field<string>;
+  /** "36h"; a number is hours. */
+  readonly hours?: Field<number | string>;
+  readonly separated?: Field<string>;
+  readonly sourness?: Field<string>;
+  readonly trouble?: Field<readonly string[]>;
+  readonly moved?: Field<boolean>;
+  readonly notes?: Field<string>;
 }
 
 export interface EditOptions {

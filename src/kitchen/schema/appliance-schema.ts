@@ -6,7 +6,7 @@ import { readSteps } from "./control-text.ts";
 import { complain, group, listOf, optional, required } from "./leaf.ts";
 import { nameWanted, oneOf } from "./wanted.ts";
 import { readName, readWord } from "./written-names.ts";
-import { readYesNo } from "./written-values.ts";
+import { readDate, readYesNo } from "./written-values.ts";
 
 export const controlKeys = ["control", "programs", "steps", "marks"] as const;
 
@@ -16,6 +16,10 @@ const stepsWanted = {
   example: "steps: 30..45 by 0.5 or 86F..113F by 1F",
 };
 const thermostatWanted = oneOf(["yes", "no", "unknown"], "thermostat");
+const movedWanted = {
+  expected: "the day it was last moved or repaired, as year-month-day",
+  example: "moved: 2026-05-01",
+};
 const names = listOf(required(nameWanted, readName));
 
 /** undefined for "unknown", which is an answer, unlike a text that cannot be read. */
@@ -35,6 +39,7 @@ const applianceGroup = group({
   steps: optional(stepsWanted, readSteps),
   marks: names,
   thermostat: optional(thermostatWanted, readThermostat),
+  moved: optional(movedWanted, readDate),
 });
 type ApplianceGroup = z.output<typeof applianceGroup>;
 
@@ -77,4 +82,5 @@ export const asAppliance = (id: string, entry: ApplianceGroup): Appliance => ({
   kind: entry.kind ?? "other",
   control: controlOf(entry),
   thermostat: entry.thermostat?.known ?? null,
+  movedOn: entry.moved,
 });

@@ -7,6 +7,7 @@ import { isSetting, readSetting } from "../setting.ts";
 import { emptyMap, entriesOf } from "../text/plain-data.ts";
 import type { PlainMap } from "../text/plain-data.ts";
 import { applianceSchema, asAppliance } from "./appliance-schema.ts";
+import { asBatch, batchSchema } from "./batch-schema.ts";
 import { asContainer, containerSchema } from "./container-schema.ts";
 import { cultureSchema } from "./culture-schema.ts";
 import { group, optional, required } from "./leaf.ts";
@@ -14,7 +15,7 @@ import { unknownKey } from "./mistakes.ts";
 import { questionReferences, questionSetting } from "./question-references.ts";
 import { sectionReader } from "./section-reader.ts";
 import type { ReadEntry, SectionReader } from "./section-reader.ts";
-import { batchSchema, testSchema } from "./test-schema.ts";
+import { testSchema } from "./test-schema.ts";
 import { asThermometer, thermometerSchema } from "./thermometer-schema.ts";
 import { altitudeWanted, roomWanted, unitWanted } from "./wanted.ts";
 import { readAltitude, readRoom, readUnit } from "./written-values.ts";
@@ -110,7 +111,7 @@ const readBatches = (
 ): readonly Batch[] =>
   reader
     .listed(data, "batches", batchSchema)
-    .flatMap((entry) => withSetting(entry, appliances, reader.mistakes));
+    .flatMap((entry) => withSetting(entry, appliances, reader.mistakes).map(asBatch));
 
 /** With mistyped sections under their right names, so that one slip is not reported for every name in it. */
 const asProbablyMeant = (data: PlainMap, strange: readonly Mistake[]): PlainMap => {

@@ -1,14 +1,15 @@
-/** Water tests and batches as written; their settings stay texts until the appliance is known. */
+/** Water tests as written; their settings stay texts until the appliance is known. */
 import { fileSchema } from "./file-schema.ts";
 import { complain, group, listOf, optional, required } from "./leaf.ts";
-import { dateWanted, idWanted, nameWanted, noteWanted, roomWanted } from "./wanted.ts";
+import { idWanted, nameWanted, noteWanted, roomWanted } from "./wanted.ts";
 import { readName, readNote } from "./written-names.ts";
-import { readDate, readRoom } from "./written-values.ts";
+import { readRoom } from "./written-values.ts";
 
-const idOf = (what: string, example: string) =>
+export const idOf = (what: string, example: string) =>
   required({ ...idWanted, expected: what, example }, readName);
 
-const setUp = {
+/** What tests and batches say of their set-up. */
+export const setUp = {
   appliance: idOf("an appliance's name", "appliance: warm-cooker"),
   setting: optional({ expected: "what it was set to", example: "setting: 38" }, readName),
   container: idOf("a container's name", "container: jars-in-water"),
@@ -26,11 +27,4 @@ export const testSchema = group({
     expected: "at least one logger's file",
     example: "- file: readings/night.csv",
   });
-});
-
-export const batchSchema = group({
-  date: required(dateWanted, readDate),
-  culture: idOf("a culture's name", "culture: reuteri"),
-  ...setUp,
-  notes: optional(noteWanted, readNote),
 });

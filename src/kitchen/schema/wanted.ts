@@ -33,6 +33,14 @@ export const yesNoWanted = wanted("yes or no", "confirmed: yes");
 export const volumeWanted = wanted("the volume of one vessel", "volume: 0.5 L");
 export const countWanted = wanted("how many there are, a whole number", "count: 6");
 export const hoursWanted = wanted("hours, more than 0 and at most 240", "hours: 20h");
+export const generationWanted = wanted(
+  "a whole number from 1 (set with a fresh starter) to 1000",
+  "generation: 2",
+);
+export const starterWanted = wanted(
+  "the starter as a part of the whole, from 0 % to 100 %",
+  "starter: 5 %",
+);
 export const intervalWanted = wanted("the time between two readings", "interval: 30s");
 export const pathWanted = wanted(
   "a path inside the kitchen folder, with forward slashes and without ..",

@@ -78,6 +78,17 @@ export const readVolume = (text: string): number | null => {
 export const readCount = (text: string): number | null =>
   /^[1-9]\d{0,4}$/.test(text.trim()) ? Number(text) : null;
 
+/** A batch's generation: 1 with a fresh starter, then 2, 3, up to 1000. */
+export const readGeneration = (text: string): number | null =>
+  /^\d{1,4}$/.test(text.trim()) ? within(Number(text), 1, 1000) : null;
+
+/** "5 %": 0.05. Without its sign 5 could be parts of a hundred or of one, so it is not read. */
+export const readPart = (text: string): number | null => {
+  const percent = /^(.*?)\s*%$/.exec(text.trim())?.[1];
+  const part = within(parseNumber(percent ?? ""), 0, 100);
+  return part === null ? null : Math.round(part * 1e10) / 1e12;
+};
+
 export const readYesNo = (text: string): boolean | null => {
   const word = text.trim().toLowerCase();
   if (word === "yes" || word === "true") return true;

@@ -71,6 +71,7 @@ describe("an entry added to any text", () => {
             kind: "other",
             control: { kind: "marks", marks: ["1", "two"] },
             thermostat: null,
+            movedOn: null,
           },
         ],
       }),
@@ -82,7 +83,7 @@ describe("an entry added to any text", () => {
         ...kitchen,
         containers: [
           ...kitchen.containers,
-          { id: fresh, name: fresh, stands: "basin", volume: 0.5, count: null },
+          { id: fresh, name: fresh, stands: "basin", volume: 0.5, count: null, changedOn: null },
         ],
       }),
     ],
