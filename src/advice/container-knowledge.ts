@@ -5,16 +5,16 @@ import type { ContainerAdvice, ContainerFigure } from "./response-types.ts";
 import { lagPrior, lostSharePrior, type PriorFigure } from "./response-prior.ts";
 
 /** A figure measured in one test. */
-interface Measured {
+interface Measured extends ResponseFigure {
   readonly testId: string;
-  readonly value: number;
-  readonly standardUncertainty: number;
+  readonly appliance: string;
 }
 
 /**
  * A container measured in another appliance behaves there as that appliance
  * lets it: stirred or still, covered or open. This part of the value is added
- * in quadrature to its uncertainty (an assumption).
+ * in quadrature to the uncertainty of what all its tests say together: no number
+ * of them takes it away (an assumption).
  */
 const carriedOver = { lost: 0.5, lag: 0.4 } as const;
 
@@ -36,35 +36,55 @@ export const containerIn = (
   tests: readonly AdviceTest[],
 ): ContainerAdvice => {
   const own = tests.filter(({ setUp }) => setUp.container === container.id);
-  const measured = (pick: "shareLost" | "lagMinutes", elsewhere: number): readonly Measured[] =>
-    own.flatMap(({ id, setUp, settled }) => {
+  const figure = (pick: "shareLost" | "lagMinutes", prior: PriorFigure, elsewhere: number) => {
+    const measured = own.flatMap(({ id, setUp, settled }): Measured[] => {
       const found = settled?.response?.[pick] ?? null;
-      const apart = appliance === null || setUp.appliance === appliance ? 0 : elsewhere;
-      return found === null ? [] : [{ testId: id, ...doubted(found, apart) }];
+      return found === null ? [] : [{ testId: id, appliance: setUp.appliance, ...doubted(found) }];
     });
+    return combined(prior, measured, (one) =>
+      appliance === null || one === appliance ? 0 : elsewhere,
+    );
+  };
   return {
     container: container.id,
-    shareLost: combined(lostSharePrior(container), measured("shareLost", carriedOver.lost)),
-    lagMinutes: combined(lagPrior(container), measured("lagMinutes", carriedOver.lag)),
+    shareLost: figure("shareLost", lostSharePrior(container), carriedOver.lost),
+    lagMinutes: figure("lagMinutes", lagPrior(container), carriedOver.lag),
   };
 };
 
-const doubted = ({ value, standardUncertainty }: ResponseFigure, elsewhere: number) => ({
+/** Nothing is known better than this, which keeps weights finite. */
+const leastUncertainty = 1e-6;
+
+const widened = ({ value, standardUncertainty }: ResponseFigure, by: number): ResponseFigure => ({
   value,
-  standardUncertainty: Math.hypot(standardUncertainty, fromTestToTest * value, elsewhere * value),
+  standardUncertainty: Math.max(leastUncertainty, Math.hypot(standardUncertainty, by * value)),
 });
 
-const combined = (prior: PriorFigure, measured: readonly Measured[]): ContainerFigure => {
-  let precision = prior.standardDeviation ** -2;
-  let sum = prior.mean * precision;
-  for (const { value, standardUncertainty } of measured) {
+const doubted = (found: ResponseFigure): ResponseFigure => widened(found, fromTestToTest);
+
+const weightedMean = (figures: readonly ResponseFigure[]): ResponseFigure => {
+  let [precision, sum] = [0, 0];
+  for (const { value, standardUncertainty } of figures) {
     const own = standardUncertainty ** -2;
     precision += own;
     sum += value * own;
   }
+  return { value: sum / precision, standardUncertainty: 1 / Math.sqrt(precision) };
+};
+
+/** @param apart what an appliance's tests leave open here, as part of the value */
+const combined = (
+  prior: PriorFigure,
+  measured: readonly Measured[],
+  apart: (appliance: string) => number,
+): ContainerFigure => {
+  const assumed = { value: prior.mean, standardUncertainty: prior.standardDeviation };
+  const appliances = [...new Set(measured.map(({ appliance }) => appliance))];
+  const found = appliances.map((id) =>
+    widened(weightedMean(measured.filter(({ appliance }) => appliance === id)), apart(id)),
+  );
   return {
-    value: sum / precision,
-    standardUncertainty: 1 / Math.sqrt(precision),
+    ...weightedMean([assumed, ...found]),
     from: measured.length === 0 ? "assumed" : "measured",
     testIds: measured.map(({ testId }) => testId),
   };
@@ -73,3 +93,10 @@ const combined = (prior: PriorFigure, measured: readonly Measured[]): ContainerF
 /** Every container of the kitchen, by all its tests. */
 export const containersOf = ({ kitchen, tests }: AdviceInput): readonly ContainerAdvice[] =>
   kitchen.containers.map((container) => containerIn(container, null, tests));
+
+/** A container that lost more than this would hardly be in its bath. */
+const mostLost = 0.5;
+
+/** The bath in which food stands at `level`, by what is known of its container. */
+export const bathAround = (level: number, room: number, { shareLost }: ContainerAdvice): number =>
+  room + (level - room) / (1 - Math.min(mostLost, Math.max(0, shareLost.value)));

@@ -9,7 +9,7 @@ import {
 import { effectiveDegreesOfFreedom } from "../stats/effective-degrees-of-freedom.ts";
 import { studentTQuantile } from "../stats/student-t.ts";
 import type { AdviceInput, AdviceTest, RoomFigure, SettledTest } from "./advice-input.ts";
-import { containerIn } from "./container-knowledge.ts";
+import { bathAround, containerIn } from "./container-knowledge.ts";
 import { responseDesign, type DesignTerm, type ResponseDesign } from "./response-design.ts";
 import { scatterPrior, standsIn, usualRoom } from "./response-prior.ts";
 import type { ContainerAdvice, ExpectedLevel } from "./response-types.ts";
@@ -58,7 +58,7 @@ export const fitResponse = (appliance: Appliance, input: AdviceInput): Response 
   const containers = containersFor(appliance, tests, input);
   const thermostat = appliance.thermostat ?? (cycles(tests) ? true : null);
   const design = responseDesign(appliance, thermostat, containers);
-  const rows = tests.map((test) => testRow(design, test));
+  const rows = tests.map((test) => testRow(design, containers, test));
   const weights = tests.map((test) => testWeight(design.terms, test));
   const fit = bayesianRegression(
     rows,
@@ -105,13 +105,16 @@ const cycles = (tests: readonly HeldTest[]): boolean =>
     return swing > leastSwingSteps * evidence.resolution;
   });
 
-const testRow = ({ row }: ResponseDesign, { setUp, settled }: HeldTest): Float64Array =>
-  row({
-    setting: setUp.setting,
-    container: settled.place === "food" ? setUp.container : null,
-    room: settled.room.mean,
-    bath: settled.level,
-  });
+const testRow = (
+  { row }: ResponseDesign,
+  containers: readonly KnownContainer[],
+  { setUp, settled: { place, level, room } }: HeldTest,
+): Float64Array => {
+  const container = place === "food" ? setUp.container : null;
+  const stands = containers.find((one) => one.container.id === container);
+  const bath = stands === undefined ? level : bathAround(level, room.mean, stands.known);
+  return row({ setting: setUp.setting, container, room: room.mean, bath });
+};
 
 const testWeight = (terms: readonly DesignTerm[], { settled }: HeldTest): number => {
   const room = terms.find(({ term }) => term.code === "room")!.prior.mean;

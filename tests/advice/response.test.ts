@@ -93,6 +93,19 @@ describe("fitResponse", () => {
     expect(bath! - food!).toBeCloseTo(own * (bath! - 21), 1);
   });
 
+  it("gives a tested set-up its own level back where its food stands far below its bath", () => {
+    // Constructed: food at 38 in a room of 21, standing off by a tenth of bath minus room, in many
+    // runs that agree. Nothing is known against them; 0.05 is what the prior of the level still pulls.
+    const jarsInAir = { ...jars, id: "shelf", stands: "jars in air" as const };
+    const room = { mean: 21, standardDeviation: 0 };
+    const tests = Array.from({ length: 8 }, (_, index) =>
+      settledTest({ id: `${index}`, level: 38, container: "shelf", room }),
+    );
+    const input = adviceInput({ requirements, containers: [jarsInAir], tests });
+    const found = expectRun(fitResponse(cooker(), input), at(38, "shelf"));
+    expect(Math.abs(found.mean - 38)).toBeLessThan(0.05);
+  });
+
   it("is surer of what was tested than of what lies beyond it", () => {
     const fit = fitted([
       { setting: step(37), level: 37.2 },
