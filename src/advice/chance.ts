@@ -17,7 +17,11 @@ const scaleQuantiles = Array.from({ length: scaleCount }, (_, index) =>
 /** A level this many standard deviations outside its window needs no arithmetic. */
 const farOff = 12;
 
-const none: Omit<Chance, "verdict"> = { probability: 0, ceilingRisk: null };
+/** Of a level far off: it never serves, and lies wholly below the ceiling or above it. */
+const farOffChance = ({ ceiling }: Requirement, mean: number): Omit<Chance, "verdict"> => ({
+  probability: 0,
+  ceilingRisk: ceiling === null ? null : Number(mean > ceiling),
+});
 
 /**
  * Probability that the next run of a set-up meets a culture's requirement: the
@@ -32,11 +36,12 @@ export const chanceOf = (
   { response, confidence }: { readonly response: Response; readonly confidence: number },
 ): Chance => {
   const found = isFarOff(requirement, expected, shape)
-    ? none
+    ? farOffChance(requirement, expected.mean)
     : probabilityAt(expected, shape, shape.outlook(requirement).gathered);
   const ends = heatEnds(response, requirement.hours);
   const probability = ends === null ? found.probability : endedByPerson * found.probability;
-  const word = verdictWord(probability, confidence);
+  // A heat that ended misses only where it would have missed anyway; see fallenWord of the verdicts.
+  const word = verdictWord(found.probability, confidence);
   const proven = ends === null && shape.reference !== null && !shape.reference.settled.tooLittle;
   return {
     probability,
@@ -46,13 +51,13 @@ export const chanceOf = (
 };
 
 const isFarOff = (
-  { low, high }: Requirement,
+  { low, high, ceiling }: Requirement,
   { mean, scale, room, thermometer }: Expected,
   { assumedDeviation }: CourseShape,
 ): boolean => {
   const reach =
     farOff * Math.hypot(scale, room, thermometer.standardUncertainty, assumedDeviation, 0.1);
-  return mean - reach > high || mean + reach < low;
+  return mean - reach > (ceiling ?? high) || mean + reach < low;
 };
 
 /** Over the distribution of the level; the plays lie about `shape.level`. */

@@ -76,9 +76,20 @@ describe("chanceOf", () => {
     expect(chanceOf(requirement, level(39, 0.2), shape, asking).verdict).toBe("unproven");
     expect(chanceOf(requirement, level(60, 0.2), shape, asking)).toEqual({
       probability: 0,
-      ceilingRisk: null,
+      ceilingRisk: 1,
       verdict: "misses",
     });
+    expect(chanceOf(requirement, level(20, 0.2), shape, asking).ceilingRisk).toBe(0);
+  });
+
+  it("knows the risk of a ceiling far above the window too", () => {
+    const shape = settled.shapeOf(setUp);
+    const high = asked(37, 39, 12, 60);
+    // The level lies on the ceiling, less the hundredths by which the flat hold wanders.
+    const { ceilingRisk } = chanceOf(high, level(60, 0.2), shape, asking);
+    expect(Math.abs(ceilingRisk! - 0.5)).toBeLessThan(0.2);
+    const without = asked(37, 39, 12);
+    expect(chanceOf(without, level(60, 0.2), shape, asking).ceilingRisk).toBeNull();
   });
 
   it("knows the risk of the ceiling", () => {
@@ -117,6 +128,16 @@ describe("chanceOf", () => {
       9,
     );
     expect(found.verdict).not.toBe("holds");
+  });
+
+  it("misses for an ended heat only where it would have missed anyway, as the verdicts do", () => {
+    const ending = knownOf([{ level: 38, switchedOffAfter: 8 }]);
+    const inEnding = { response: ending.response, confidence };
+    const word = (mean: number) =>
+      chanceOf(requirement, level(mean, 0.5), ending.shapeOf(setUp), inEnding).verdict;
+    // 0.16 of the level's distribution lies in the window; a fifth of that is below 0.05.
+    expect(word(39.5)).toBe("unproven");
+    expect(word(41)).toBe("misses");
   });
 });
 
