@@ -82,10 +82,13 @@ export const testOutcomes = (
   return { holds: holds / count, misses: misses / count };
 };
 
-/** Some of the courses, each alone, others for each level. */
+/** Courses stand in an order; with this stride, prime to the levels, low levels meet its later ones as well. */
+const levelStride = 7;
+
+/** Some of the courses from all through their order, each alone, others for each level. */
 const someCourses = (plays: readonly WeightedPlays[], level: number): readonly GatheredPlays[] =>
   Array.from({ length: courseCount }, (_, course) => {
-    const at = level * courseCount + course + 0.5;
+    const at = course * levelCount + ((level * levelStride) % levelCount) + 0.5;
     return gatherPlays(
       plays.map(({ weight, plays: all }) => ({
         weight,
