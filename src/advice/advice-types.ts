@@ -75,6 +75,8 @@ export type Obstacle =
   | { readonly code: "not-tested" }
   /** There are tests, and none of them settled or could be read. */
   | { readonly code: "only-failed-tests"; readonly tests: number }
+  /** By its own tests the set-up holds, and what is known of the appliance otherwise speaks against relying on that. */
+  | { readonly code: "stands-alone"; readonly setUp: SetUp; readonly alone: number }
   /** Tests of one set-up lie further apart than runs usually do. */
   | { readonly code: "tests-disagree"; readonly setUp: SetUp; readonly spread: number };
 

@@ -2,10 +2,10 @@ import type { Setting, SetUp } from "../kitchen/kitchen.ts";
 import { offeredSettings } from "../kitchen/offered-settings.ts";
 import { setUpKey } from "../kitchen/set-up.ts";
 import type { AdviceInput, DecidedSetUp } from "./advice-input.ts";
-import type { Candidate } from "./advice-types.ts";
+import type { Candidate, Chance } from "./advice-types.ts";
 import { chanceOf } from "./chance.ts";
 import type { CourseShape } from "./course-shape.ts";
-import { expect, expectedLevel, type Response } from "./response.ts";
+import { expect, expectedLevel, testsOf, type HeldTest, type Response } from "./response.ts";
 import type { Basis, ExpectedLevel } from "./response-types.ts";
 import { normalLevel } from "./tested-level.ts";
 
@@ -24,14 +24,35 @@ export const candidatesOf = (known: KnownAppliance): readonly Candidate[] => {
     offeredSettings(response.appliance.control).map((setting) => {
       const setUp = { appliance: response.appliance.id, setting, container: container.id };
       const tested = decided.get(setUpKey(setUp));
-      const isJudged = tested !== undefined && tested.verdicts.length > 0;
-      return isJudged ? testedCandidate(tested, known) : predictedCandidate(setUp, known);
+      const predicted = predictedCandidate(setUp, known);
+      return tested === undefined || !tellsOfFood(response, setUp)
+        ? predicted
+        : testedCandidate(tested, predicted, known);
     }),
   );
 };
 
-/** What its own tests say, as the verdicts say it. */
-const testedCandidate = (tested: DecidedSetUp, { shapeOf }: KnownAppliance): Candidate => {
+/** A test of the bath alone tells the bath; where food stands in jars, that is not the food. */
+const tellsOfFood = (response: Response, setUp: SetUp): boolean =>
+  testsOf(response, setUp).some((test) => isFoodTest(response, test));
+
+const isFoodTest = ({ containers }: Response, { settled, setUp }: HeldTest): boolean =>
+  settled.place === "food" ||
+  containers.some(({ container: { id, stands } }) => id === setUp.container && stands === "basin");
+
+/**
+ * A verdict of `holds` stands in the advice only where what is known of the
+ * appliance otherwise (its other tests, how it follows the room) makes it as
+ * likely as this (our choice): one night alone may have been a lucky one.
+ */
+const leastBacking = 0.9;
+
+/** What its own tests say, as the verdicts say it, unless the rest speaks against `holds`. */
+const testedCandidate = (
+  tested: DecidedSetUp,
+  predicted: Candidate,
+  { shapeOf }: KnownAppliance,
+): Candidate => {
   const level = normalLevel(tested);
   const { band } = shapeOf(tested.setUp);
   return {
@@ -40,11 +61,12 @@ const testedCandidate = (tested: DecidedSetUp, { shapeOf }: KnownAppliance): Can
     testIds: tested.testIds,
     level,
     band: level && moved(band, level),
-    chances: tested.verdicts.map(({ probability, ceilingRisk, verdict }) => ({
-      probability,
-      ceilingRisk,
-      verdict,
-    })),
+    chances: tested.verdicts.map(({ probability, ceilingRisk, verdict }, at): Chance => {
+      const other = predicted.chances[at]!.probability;
+      return verdict === "holds" && other < leastBacking
+        ? { probability: other, ceilingRisk, verdict: "unproven" }
+        : { probability, ceilingRisk, verdict };
+    }),
   };
 };
 
@@ -78,9 +100,11 @@ const moved = (
  * tested there, or another program, of which a program says nothing.
  */
 export const basisOf = (
-  { appliance: { control }, tests }: Response,
+  response: Response,
   { setting, container }: SetUp,
 ): Exclude<Basis, "tested"> => {
+  const { tests } = response;
+  const { control } = response.appliance;
   if (tests.length === 0) return "assumed";
   const place = (one: Setting): number => {
     if (one.kind === "step") return one.celsius;
@@ -93,7 +117,9 @@ export const basisOf = (
     );
     return sameProgram ? "extrapolated" : "assumed";
   }
-  const around = tests.filter(({ setUp }) => setUp.container === container);
+  const around = tests.filter(
+    (test) => test.setUp.container === container && isFoodTest(response, test),
+  );
   const places = around.map(({ setUp }) => place(setUp.setting));
   const inside =
     places.some((one) => one <= place(setting)) && places.some((one) => one >= place(setting));

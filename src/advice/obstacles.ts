@@ -1,4 +1,5 @@
 import type { Requirement } from "../culture/verdict-types.ts";
+import { setUpKey } from "../kitchen/set-up.ts";
 import { testedHours } from "../culture/scenarios.ts";
 import type { AdviceInput } from "./advice-input.ts";
 import type { Candidate, Obstacle } from "./advice-types.ts";
@@ -24,6 +25,7 @@ export const obstaclesFor = (
   if (choice === null || choice.chance.verdict === "holds") return [];
   return [
     ...missingTests(known.input, known),
+    ...standsAlone(known.input, choice, requirement),
     ...reachObstacles(candidates, requirement),
     ...shapeObstacles(known, choice, requirement),
     ...ceilingObstacle(choice, requirement),
@@ -35,6 +37,20 @@ const missingTests = ({ tests }: AdviceInput, { response }: KnownAppliance): Obs
   if (response.tests.length > 0) return [];
   const own = tests.filter(({ setUp }) => setUp.appliance === response.appliance.id).length;
   return own === 0 ? [{ code: "not-tested" }] : [{ code: "only-failed-tests", tests: own }];
+};
+
+/** A verdict of `holds` that the advice does not share. */
+const standsAlone = (
+  { setUps, requirements }: AdviceInput,
+  { best }: Choice,
+  requirement: Requirement,
+): Obstacle[] => {
+  if (best.basis !== "tested") return [];
+  const own = setUps.find(({ setUp }) => setUpKey(setUp) === setUpKey(best.setUp));
+  const verdict = own?.verdicts[requirements.indexOf(requirement)];
+  return verdict?.verdict === "holds"
+    ? [{ code: "stands-alone", setUp: best.setUp, alone: verdict.probability }]
+    : [];
 };
 
 type Levelled = Candidate & { readonly level: NonNullable<Candidate["level"]> };

@@ -4,7 +4,7 @@
  *   food = level + slope (setting - middle) + room (room - usual) - lost share (bath - room)
  *
  * with a level of its own for each program, and for a dial an even row of marks
- * plus how far each mark lies off it.
+ * plus by how much each step up to a mark is more or less than an even one.
  */
 import type { Appliance, Container, Setting } from "../kitchen/kitchen.ts";
 import {
@@ -73,11 +73,17 @@ const settingTerms = (appliance: Appliance): readonly DesignTerm[] => {
   return [
     level(dialPrior, null, null),
     { term: { code: "slope", per: "mark" }, prior: markSlopePrior(count) },
-    ...control.marks.map((mark) => ({
+    ...control.marks.slice(1).map((mark) => ({
       term: { code: "mark", setting: { kind: "mark", mark } } as const,
       prior: markPrior(count),
     })),
   ];
+};
+
+/** A step up to a mark counts for the marks from there on, and against those below where the dial's middle lies above. */
+const stepsPassed = (appliance: Appliance, mark: Setting, setting: Setting): number => {
+  const up = positionOf(appliance, mark);
+  return Number(positionOf(appliance, setting) >= up) - Number(up <= 0);
 };
 
 const sameSetting = (a: Setting, b: Setting): boolean => {
@@ -92,7 +98,7 @@ const entry = (
   { setting, container, room, bath }: DesignPlace,
 ): number => {
   if (term.code === "slope") return positionOf(appliance, setting);
-  if (term.code === "mark") return Number(sameSetting(term.setting, setting));
+  if (term.code === "mark") return stepsPassed(appliance, term.setting, setting);
   if (term.code === "room") return room - usualRoom.mean;
   if (term.code === "share-lost") return term.container === container ? room - bath : 0;
   return term.setting === null ? 1 : Number(sameSetting(term.setting, setting));

@@ -42,10 +42,10 @@ export const dialPrior = figure(middleLevel, 6);
 const dialSpan = 22;
 export const markSlopePrior = (marks: number): PriorFigure => {
   const even = dialSpan / Math.max(1, marks - 1);
-  return figure(even, 0.4 * even);
+  return figure(even, 0.25 * even);
 };
-/** How far one mark lies off the even row, as part of an even step: numbers on a dial are printed, not measured. */
-const markUnevenness = 0.25;
+/** By how much one step of a dial is more or less than an even one, as part of it: numbers on a dial are printed, not measured. */
+const markUnevenness = 0.3;
 export const markPrior = (marks: number): PriorFigure =>
   figure(0, (markUnevenness * dialSpan) / Math.max(1, marks - 1));
 

@@ -22,7 +22,7 @@ export interface ResponseTerm {
     | { readonly code: "level"; readonly at: number | null; readonly setting: Setting | null }
     /** degC per degC of the setting, or per mark. */
     | { readonly code: "slope"; readonly per: "degree" | "mark" }
-    /** How far a mark lies off the even row of marks, degC. */
+    /** By how much the step up to this mark is more or less than an even one, degC. */
     | { readonly code: "mark"; readonly setting: Setting }
     /** degC per degC of the room. */
     | { readonly code: "room" }

@@ -63,6 +63,34 @@ describe("candidatesOf", () => {
     expect(tested.level!.mean).toBeCloseTo(38, 2);
   });
 
+  it("does not take a bath's test for the food's, unless the food is the bath", () => {
+    const bathOnly = (container: string) =>
+      candidatesOf(knownOf([{ level: 38, setting: step(38), container, place: "bath" }])).find(
+        (one) => setUpKey(one.setUp) === setUpKey(setUp(38, container)),
+      )!;
+    expect(bathOnly("basin").basis).toBe("tested");
+    expect(bathOnly("rack").basis).toBe("extrapolated");
+    // A rack in air stands about 8 % of bath minus room below its bath (assumed).
+    expect(bathOnly("rack").level!.mean).toBeLessThan(37.5);
+  });
+
+  it("does not share a verdict that the rest of what is known speaks against", () => {
+    const others = [35, 35.1, 34.9, 35].map((level) => ({
+      level,
+      setting: step(38),
+      container: "basin",
+    }));
+    const lucky = { level: 38, setting: step(38) };
+    const knows = knownOf([lucky, ...others]);
+    const tested = (container: string) =>
+      candidatesOf(knows).find((one) => setUpKey(one.setUp) === setUpKey(setUp(38, container)))!;
+    const verdict = knows.input.setUps.find((one) => one.setUp.container === "jars")!.verdicts[0]!;
+    expect(verdict.verdict).toBe("holds");
+    expect(tested("jars").chances[0]).toMatchObject({ verdict: "unproven" });
+    expect(tested("jars").chances[0]!.probability).toBeLessThan(0.9);
+    expect(tested("basin").chances[0]!.verdict).toBe("misses");
+  });
+
   it("predicts the others, likelier where the level lies in the window", () => {
     const all = candidatesOf(knownOf([{ level: 38, setting: step(38) }]));
     const chance = (setting: number): number =>

@@ -50,6 +50,25 @@ describe("an appliance that has nothing against it", () => {
   });
 });
 
+describe("an appliance whose own test stands alone", () => {
+  it("is told so where one night holds and the room it follows goes far beyond that night", () => {
+    const room = { low: 12, high: 30 };
+    const follows = cooker({ control: { kind: "fixed" }, thermostat: false });
+    const found = obstaclesOf(follows, asked(36, 40, 12), {
+      tests: [
+        settledTest({
+          level: 38,
+          setting: fixed,
+          room: { mean: 21, standardDeviation: 0.3 },
+          batchRoom: room,
+        }),
+      ],
+      room,
+    });
+    expect(found).toContainEqual(expect.objectContaining({ code: "stands-alone" }));
+  });
+});
+
 describe("an appliance nobody knows", () => {
   it("was not tested", () => {
     expect(obstaclesOf(cooker(), window)).toEqual([{ code: "not-tested" }]);

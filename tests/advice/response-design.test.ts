@@ -54,18 +54,20 @@ describe("responseDesign", () => {
     ]);
   });
 
-  it("counts marks from the dial's middle, each with its own unevenness", () => {
+  it("counts marks from the dial's middle, each step with its own unevenness", () => {
     const marks = ["1", "2", "3", "4"];
     expect(entries({ kind: "marks", marks }, mark("4"))).toEqual([
       "level 1",
       "slope 1.5",
+      // The middle lies between 2 and 3: from there the steps up to 3 and 4 count.
       "mark 0",
-      "mark 0",
-      "mark 0",
+      "mark 1",
       "mark 1",
       "room 2",
       "share-lost jars -15",
       "share-lost basin 0",
     ]);
+    const down = entries({ kind: "marks", marks }, mark("1"));
+    expect(down.slice(1, 5)).toEqual(["slope -1.5", "mark -1", "mark 0", "mark 0"]);
   });
 });

@@ -65,6 +65,8 @@ const clauses: Clauses = {
     tests === 1
       ? "its only test did not settle or could not be read"
       : `none of its ${tests} tests settled or could be read`,
+  "stands-alone": ({ alone }, _, { space }) =>
+    `its own test alone would make it ${percent(alone, space)}, but its other tests, or the room that it follows, speak against that`,
   "tests-disagree": ({ setUp, spread }, kitchen, writing) =>
     `its tests ${withinTheAppliance(kitchen, setUp, writing)}, lie ${difference(writing, spread)} apart, further than runs usually do`,
 };

@@ -69,7 +69,7 @@ export const termName = ({ term }: ResponseTerm, kitchen: Kitchen, writing: Writ
     return term.per === "mark" ? "Change from one mark to the next" : "Change for each degree set";
   }
   if (term.code === "mark") {
-    return `How far ${settingText(term.setting, writing) ?? ""} lies off the even row of marks`;
+    return `How much more, or less, than an even step up to ${settingText(term.setting, writing) ?? ""}`;
   }
   return term.code === "room"
     ? "Change for each degree of the room"

@@ -36,7 +36,7 @@ it("tells each term in its own unit, rounded with its standard deviation", () =>
     "3.0 ± 1.5 °C (5.4 ± 2.7 °F)",
   ]);
   expect(row({ code: "mark", setting: { kind: "mark", mark: "2" } }, 0, 0.5)).toEqual([
-    "How far mark 2 lies off the even row of marks",
+    "How much more, or less, than an even step up to mark 2",
     "0.0 ± 0.5 °C (0.0 ± 0.9 °F)",
   ]);
   expect(row({ code: "room" })).toEqual(["Change for each degree of the room", "0.50 ± 0.20"]);
