@@ -9,6 +9,8 @@ import { adviceSentence } from "./wording/advice.ts";
 import { sentence } from "./wording/everyday-names.ts";
 import { likelyText } from "./wording/expected.ts";
 import { nextTestSentence } from "./wording/next-test.ts";
+import { obstacleText } from "./wording/obstacles.ts";
+import { applianceName } from "./wording/set-ups.ts";
 
 interface Told {
   readonly appliance: ApplianceAdvice;
@@ -29,6 +31,21 @@ const openCultures = ({ setUps, requirements }: KitchenAnalysis): ReadonlySet<st
     ),
   );
   return new Set(requirements.map(({ culture }) => culture).filter((one) => !held.has(one)));
+};
+
+/** Of each set-up whose tests disagree, once: more important than any advice. */
+const disagreements = ({ analysis, writing }: KitchenTerminal): readonly string[] => {
+  const said = analysis.advice.appliances.flatMap((one) =>
+    one.cultures.flatMap(({ obstacles }) =>
+      obstacles
+        .filter(({ code }) => code === "tests-disagree")
+        .map((obstacle) => {
+          const name = applianceName(analysis.kitchen, one);
+          return `${name}: ${obstacleText(obstacle, analysis.kitchen, writing)}. Find out what was different, and test it again.`;
+        }),
+    ),
+  );
+  return [...new Set(said)];
 };
 
 const proviso = "Test once with water what is not tested, before you trust a batch to it.";
@@ -63,12 +80,14 @@ export const adviceLines = (screen: KitchenTerminal): string[] => {
     .filter(isNew);
   const rank = ({ advice }: Told): number => (open.has(advice.culture) ? 0 : 1);
   const first = all.toSorted((a, b) => rank(a) - rank(b)).slice(0, mostTold);
-  if (first.length === 0) return [];
+  const warned = disagreements(screen).flatMap((text) => labelled("Note", text, screen));
+  if (first.length === 0) return warned;
   const more =
     all.length > first.length ? " More of it in the report, and from holdband match." : "";
   const untested = first.some(({ advice: { best } }) => best !== null && best.basis !== "tested");
   const last = `${untested ? proviso : ""}${more}`.trim();
   return [
+    ...warned,
     ...first.flatMap((one) => told(one, screen)),
     ...(last === "" ? [] : labelled("", last, screen)),
   ];

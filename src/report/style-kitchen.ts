@@ -2,6 +2,7 @@
 export const kitchenStyle = `
 .by-appliance { font-size: 1.08rem; }
 .by-appliance > li { margin: 0 0 0.9rem; }
+.by-appliance + .rows { margin-top: 2.2rem; }
 .by-appliance ul { list-style: none; margin: 0.1rem 0 0; padding: 0; }
 .by-appliance ul li { margin: 0 0 0.3rem; }
 .appliance { font-weight: 600; }

@@ -41,6 +41,22 @@ it("says nothing of what is not known, nor of a cannot with nowhere else to go",
   expect(told(untestedKitchen())).toBe("");
 });
 
+it("says once of each set-up that its tests disagree, before any advice", () => {
+  const setUp = sampleKitchen().setUps[0]!.setUp;
+  const disagree = { code: "tests-disagree", setUp, spread: 4.4 } as const;
+  const text = told(
+    changed((one) => ({
+      ...one,
+      answer: "unknown",
+      obstacles: one.best?.setUp.appliance === setUp.appliance ? [disagree] : [],
+    })),
+  );
+  expect(text).toMatch(
+    /^ Note Cooker with one warm program: its tests .+ lie 4\.4 °C \(7\.9 °F\) apart, .+ Find out what was different, and test it again\.$/,
+  );
+  expect(text.match(/apart/g)).toHaveLength(1);
+});
+
 it("keeps to four, those on cultures nothing holds yet first, and says where the rest is", () => {
   const all = changed((one) => ({ ...one, answer: "may", change: "setting" }));
   expect(pieces(all)).toBe(4);
