@@ -1,8 +1,5 @@
 import type { Control, Setting } from "./kitchen.ts";
-import { stepAt } from "./setting.ts";
-
-/** A last step shorter than this part of a whole one is rounding, not a step. */
-const leastStep = 1e-6;
+import { stepAt, stepTolerance } from "./setting.ts";
 
 /** Every position of a control, in its order; a fixed one has one. */
 export const offeredSettings = (control: Control): readonly Setting[] => {
@@ -12,7 +9,7 @@ export const offeredSettings = (control: Control): readonly Setting[] => {
   }
   if (control.kind === "marks") return control.marks.map((mark) => ({ kind: "mark", mark }));
   const { low, high, step } = control;
-  const last = Math.floor((high - low) / step + leastStep);
+  const last = Math.floor((high - low) / step + stepTolerance);
   return Array.from({ length: last + 1 }, (_, index) => ({
     kind: "step",
     celsius: stepAt(control, index),

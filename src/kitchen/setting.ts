@@ -14,7 +14,7 @@ export interface NoSetting {
 }
 
 /** A typed 100.3F or 37.8 may miss its step by this part of it; displays print no finer. */
-const stepTolerance = 0.02;
+export const stepTolerance = 0.02;
 
 /** Grid points are sums of decimals; this takes the rounding of the sum away. */
 const rounded = (value: number): number => Math.round(value * 1e9) / 1e9;

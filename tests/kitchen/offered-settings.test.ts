@@ -32,6 +32,14 @@ describe("offeredSettings", () => {
     expect(settingText(all[30]!, "degF")).toBe("100 degF");
   });
 
+  it("offers the highest setting where a rounded step misses it by as little as typing may", () => {
+    // 1 degF written as 0.5556 degC: 27 of them end at 45.0012.
+    const control = steps(30, 45, 0.5556);
+    expect(offeredSettings(control).at(-1)).toEqual({ kind: "step", celsius: 45 });
+    expect(offeredSettings(control)).toHaveLength(28);
+    expect(offeredSettings(steps(30, 45.5, 1)).at(-1)).toEqual({ kind: "step", celsius: 45 });
+  });
+
   it("gives programs and marks in their order, and one position of a fixed control", () => {
     expect(offeredSettings({ kind: "marks", marks: ["1", "2"] })).toEqual([
       { kind: "mark", mark: "1" },
