@@ -25,16 +25,23 @@ export const candidatesOf = (known: KnownAppliance): readonly Candidate[] => {
       const setUp = { appliance: response.appliance.id, setting, container: container.id };
       const tested = decided.get(setUpKey(setUp));
       const predicted = predictedCandidate(setUp, known);
-      return tested === undefined || !tellsOfFood(response, setUp)
-        ? predicted
-        : testedCandidate(tested, predicted, known);
+      const isJudged = tested !== undefined && tested.verdicts.length > 0;
+      return isJudged && !tellsOfBathAlone(response, setUp)
+        ? testedCandidate(tested, predicted, known)
+        : predicted;
     }),
   );
 };
 
-/** A test of the bath alone tells the bath; where food stands in jars, that is not the food. */
-const tellsOfFood = (response: Response, setUp: SetUp): boolean =>
-  testsOf(response, setUp).some((test) => isFoodTest(response, test));
+/**
+ * A level measured in the bath alone is the bath's; where food stands in jars,
+ * that is not the food. A test that never settled has no level to mistake, and
+ * keeps its verdict.
+ */
+const tellsOfBathAlone = (response: Response, setUp: SetUp): boolean => {
+  const own = testsOf(response, setUp);
+  return own.length > 0 && !own.some((test) => isFoodTest(response, test));
+};
 
 const isFoodTest = ({ containers }: Response, { settled, setUp }: HeldTest): boolean =>
   settled.place === "food" ||

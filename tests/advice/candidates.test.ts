@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { basisOf, candidatesOf } from "../../src/advice/candidates.ts";
 import { setUpKey } from "../../src/kitchen/set-up.ts";
+import { fraction } from "../../src/quantity.ts";
 import { asked } from "../culture/nights.ts";
 import {
   adviceInput,
@@ -40,6 +41,11 @@ const setUp = (setting: number, container = "jars") => ({
   container,
 });
 
+const bathOnly = (container: string) =>
+  candidatesOf(knownOf([{ level: 38, setting: step(38), container, place: "bath" }])).find(
+    (one) => setUpKey(one.setUp) === setUpKey(setUp(38, container)),
+  )!;
+
 describe("candidatesOf", () => {
   it("offers every setting with every container that may stand there, each once", () => {
     const all = candidatesOf(knownOf([]));
@@ -63,11 +69,42 @@ describe("candidatesOf", () => {
     expect(tested.level!.mean).toBeCloseTo(38, 2);
   });
 
+  it("keeps what was seen where a set-up's own test never settled", () => {
+    // It never came near the window, whatever the other test lets expect of that setting.
+    const missed = requirements.map((requirement) => ({
+      requirement,
+      verdict: "misses" as const,
+      probability: fraction(0.01),
+      ceilingRisk: null,
+      dwell: null,
+      uncertainty: [],
+      reasons: [{ code: "never-reached" as const, low: requirement.low, peak: 33 }],
+    }));
+    const scatter = { deviation: 0.2, repeats: 0 };
+    const cold = { setUp: setUp(38), testIds: ["cold"], mean: null, runToRun: 0.3, scatter };
+    const of = (verdicts: typeof missed) =>
+      candidatesOf(
+        known(
+          cooker(),
+          adviceInput({
+            requirements,
+            tests: [failedTest("cold"), settledTest({ level: 34, setting: step(34) })],
+            setUps: [{ ...cold, verdicts }],
+          }),
+        ),
+      ).find((one) => setUpKey(one.setUp) === setUpKey(setUp(38)))!;
+    expect(of(missed)).toMatchObject({ basis: "tested", testIds: ["cold"], level: null });
+    expect(of(missed).chances[0]).toEqual({
+      probability: 0.01,
+      ceilingRisk: null,
+      verdict: "misses",
+    });
+    // Nothing could be judged of it.
+    expect(of([])).toMatchObject({ basis: "extrapolated" });
+    expect(of([]).chances).toHaveLength(requirements.length);
+  });
+
   it("does not take a bath's test for the food's, unless the food is the bath", () => {
-    const bathOnly = (container: string) =>
-      candidatesOf(knownOf([{ level: 38, setting: step(38), container, place: "bath" }])).find(
-        (one) => setUpKey(one.setUp) === setUpKey(setUp(38, container)),
-      )!;
     expect(bathOnly("basin").basis).toBe("tested");
     expect(bathOnly("rack").basis).toBe("extrapolated");
     // A rack in air stands about 8 % of bath minus room below its bath (assumed).
