@@ -166,14 +166,35 @@ export const mistakesTable: readonly (readonly [
     "a mistyped key",
     "holdband: 1\nappliances:\n  box:\n    knid: cooker\n",
     [
-      '- Line 4, appliances > box > knid: expected one of the keys name, kind, control, programs, steps, marks, thermostat, found "knid"; did you mean "kind"?',
+      '- Line 4, appliances > box > knid: expected one of the keys name, kind, control, programs, steps, marks, thermostat, moved, found "knid"; did you mean "kind"?',
     ],
   ],
   [
     "a key of prototypes",
     "holdband: 1\nappliances:\n  box:\n    constructor: x\n",
     [
-      '- Line 4, appliances > box > constructor: expected one of the keys name, kind, control, programs, steps, marks, thermostat, found "constructor".',
+      '- Line 4, appliances > box > constructor: expected one of the keys name, kind, control, programs, steps, marks, thermostat, moved, found "constructor".',
+    ],
+  ],
+  [
+    "a batch's particulars",
+    "holdband: 1\nappliances:\n  cooker:\n    moved: May 1\ncontainers:\n  jars: { stands: basin, changed: 2026-02-30 }\ncultures: [reuteri]\nbatches:\n  - date: 2026-11-20\n    culture: reuteri\n    appliance: cooker\n    container: jars\n    milk: thinn\n    heated: a bit\n    generation: 0\n    starter: 5\n    hours: 300\n    separated: litle\n    sourness: sour\n    trouble: [pnk, none]\n    moved: perhaps\n    seperated: much\n  - { date: 2026-11-20, culture: reuteri, appliance: cooker, container: jars, trouble: [none, pink], generation: 1001, starter: 101 % }\n  - { date: 2026-11-20, culture: reuteri, appliance: cooker, container: jars, trouble: [none, pink] }\n",
+    [
+      '- Line 4, appliances > cooker > moved: expected the day it was last moved or repaired, as year-month-day, found "May 1"; write for example moved: 2026-05-01.',
+      '- Line 6, containers > jars > changed: expected the day jars, lid or amount last changed, as year-month-day, found "2026-02-30"; write for example changed: 2026-05-01.',
+      '- Line 13, batches > 1 > milk: expected one of: thin, usual, rich, found "thinn"; did you mean "thin"?',
+      '- Line 14, batches > 1 > heated: expected yes or no, found "a bit"; write for example heated: yes.',
+      '- Line 15, batches > 1 > generation: expected a whole number from 1 (set with a fresh starter) to 1000, found "0"; write for example generation: 2.',
+      '- Line 16, batches > 1 > starter: expected the starter as a part of the whole, from 0 % to 100 %, found "5"; write for example starter: 5 %.',
+      '- Line 17, batches > 1 > hours: expected hours, more than 0 and at most 240, found "300"; write for example hours: 36.',
+      '- Line 18, batches > 1 > separated: expected one of: none, a little, much, found "litle"; write for example separated: none.',
+      '- Line 19, batches > 1 > sourness: expected one of: mild, as wished, sharp, found "sour"; write for example sourness: mild.',
+      '- Line 20, batches > 1 > trouble > 1: expected one of: pink, orange, fuzzy, off-smelling, none, found "pnk"; did you mean "pink"?',
+      '- Line 21, batches > 1 > moved: expected yes or no, found "perhaps"; write for example moved: no.',
+      '- Line 22, batches > 1 > seperated: expected one of the keys date, culture, appliance, setting, container, milk, heated, generation, starter, hours, separated, sourness, trouble, moved, notes, found "seperated"; did you mean "separated"?',
+      '- Line 23, batches > 2 > generation: expected a whole number from 1 (set with a fresh starter) to 1000, found "1001"; write for example generation: 2.',
+      '- Line 23, batches > 2 > starter: expected the starter as a part of the whole, from 0 % to 100 %, found "101 %"; write for example starter: 5 %.',
+      "- Line 24, batches > 3 > trouble: expected what was seen, or none, found both; write for example trouble: [pink, fuzzy].",
     ],
   ],
   [

@@ -151,3 +151,22 @@ describe("temperatures, ranges and times", () => {
     ]);
   });
 });
+
+describe("a batch's figures", () => {
+  it("generations, from 1 to 1000", () => {
+    const texts = ["1", " 12 ", "1000", "0", "1001", "2.0", "-1", "second", ""];
+    expect(texts.map(written.readGeneration)).toEqual([
+      1,
+      12,
+      1000,
+      ...Array.from({ length: 6 }, () => null),
+    ]);
+  });
+
+  it("parts of the whole, with their sign", () => {
+    const texts = ["5 %", "5%", "0,5 %", "100 %", "0 %", "12.34 %"];
+    expect(texts.map(written.readPart)).toEqual([0.05, 0.05, 0.005, 1, 0, 0.1234]);
+    const unread = ["5", "0.05", "101 %", "-1 %", "%", "half", "", "5 percent"];
+    expect(unread.map(written.readPart)).toEqual(unread.map(() => null));
+  });
+});
