@@ -84,8 +84,8 @@ export interface Recheck {
 
 /** Why a water test is due. */
 export type DueReason =
-  /** Separated from the second generation on. */
-  | { readonly code: "separated-later"; readonly generation: number; readonly date: string }
+  /** Separated from the second generation on; null: nobody said which, so it counts as later. */
+  | { readonly code: "separated-later"; readonly generation: number | null; readonly date: string }
   /** Separated in two of the last three batches. */
   | { readonly code: "two-in-three"; readonly separated: number; readonly of: number }
   | { readonly code: "never-tested"; readonly batches: number }
