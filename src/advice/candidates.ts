@@ -69,9 +69,9 @@ const testedCandidate = (
     level,
     band: level && moved(band, level),
     chances: tested.verdicts.map(({ probability, ceilingRisk, verdict }, at): Chance => {
-      const other = predicted.chances[at]!.probability;
-      return verdict === "holds" && other < leastBacking
-        ? { probability: other, ceilingRisk, verdict: "unproven" }
+      const other = predicted.chances[at]!;
+      return verdict === "holds" && other.probability < leastBacking
+        ? { ...other, verdict: "unproven" }
         : { probability, ceilingRisk, verdict };
     }),
   };

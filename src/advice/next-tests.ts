@@ -35,8 +35,11 @@ export const nextTests = (
   advised: readonly AdvisedAppliance[],
   input: AdviceInput,
 ): readonly NextTest[] => {
+  const tested = advised.flatMap(({ candidates }) =>
+    candidates.filter(({ basis }) => basis === "tested"),
+  );
   const unserved = input.requirements.map(
-    (_, at) => !input.setUps.some(({ verdicts }) => verdicts[at]?.verdict === "holds"),
+    (_, at) => !tested.some(({ chances }) => chances[at]!.verdict === "holds"),
   );
   const tests = advised.flatMap((one) =>
     worthTesting(one).map((candidate) => plan(candidate, one, unserved)),

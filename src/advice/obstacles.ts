@@ -62,6 +62,12 @@ const reachObstacles = (
   candidates: readonly Candidate[],
   { low, high }: Requirement,
 ): Obstacle[] => {
+  // A program nobody tested may come to anything: it is not known what the lowest is.
+  if (
+    candidates.some(({ setUp, basis }) => basis === "assumed" && setUp.setting.kind === "program")
+  ) {
+    return [];
+  }
   const levelled = candidates
     .filter((one): one is Levelled => one.level !== null && one.basis !== "assumed")
     .toSorted((a, b) => a.level.mean - b.level.mean);

@@ -13,7 +13,6 @@ import {
   markSlopePrior,
   middleLevel,
   programPrior,
-  roomPrior,
   stepPrior,
   usualRoom,
   type PriorFigure,
@@ -105,17 +104,17 @@ const entry = (
 };
 
 /**
- * @param thermostat as said, or true where a test showed a regular cycle
+ * @param room prior of how much of the room comes through
  * @param containers those to be predicted, with what is known of each
  */
 export const responseDesign = (
   appliance: Appliance,
-  thermostat: boolean | null,
+  room: PriorFigure,
   containers: readonly { readonly container: Container; readonly known: ContainerAdvice }[],
 ): ResponseDesign => {
   const terms: readonly DesignTerm[] = [
     ...settingTerms(appliance),
-    { term: { code: "room" }, prior: roomPrior(thermostat) },
+    { term: { code: "room" }, prior: room },
     ...containers.map(({ container, known: { shareLost } }): DesignTerm => ({
       term: { code: "share-lost", container: container.id },
       prior: { mean: shareLost.value, standardDeviation: shareLost.standardUncertainty },

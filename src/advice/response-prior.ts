@@ -3,6 +3,7 @@
  * this project's assumptions (common practice, no source) and stand in the
  * report beside what the tests made of them. Means and standard deviations, degC.
  */
+import { roomPassed } from "../culture/slow-prior.ts";
 import type { Appliance, ApplianceKind, Container, ContainerStand } from "../kitchen/kitchen.ts";
 
 export interface PriorFigure {
@@ -49,10 +50,20 @@ const markUnevenness = 0.3;
 export const markPrior = (marks: number): PriorFigure =>
   figure(0, (markUnevenness * dialSpan) / Math.max(1, marks - 1));
 
-/** degC per degC of the room: a thermostat lets little through, a heater of fixed power nearly all. */
-export const roomPrior = (thermostat: boolean | null): PriorFigure => {
+/**
+ * degC per degC of the room: a thermostat lets little through, a heater of fixed
+ * power nearly all. Where nobody knows which, a brisk warm-up tells, as it does
+ * for the verdict.
+ *
+ * @param warmUpMinutes the quickest that was seen; null where none was
+ */
+export const roomPrior = (
+  thermostat: boolean | null,
+  warmUpMinutes: number | null = null,
+): PriorFigure => {
   if (thermostat === true) return figure(0.05, 0.06);
-  return thermostat === false ? figure(0.85, 0.2) : figure(0.3, 0.35);
+  if (thermostat === false) return figure(0.85, 0.2);
+  return roomPassed({ cycling: false, roomRange: null, warmUpMinutes });
 };
 
 /**

@@ -11,7 +11,7 @@ import { studentTQuantile } from "../stats/student-t.ts";
 import type { AdviceInput, AdviceTest, RoomFigure, SettledTest } from "./advice-input.ts";
 import { bathAround, containerIn } from "./container-knowledge.ts";
 import { responseDesign, type DesignTerm, type ResponseDesign } from "./response-design.ts";
-import { scatterPrior, standsIn, usualRoom } from "./response-prior.ts";
+import { roomPrior, scatterPrior, standsIn, usualRoom } from "./response-prior.ts";
 import type { ContainerAdvice, ExpectedLevel } from "./response-types.ts";
 import { thermometerDoubt, type ThermometerDoubt } from "./thermometer-doubt.ts";
 
@@ -57,7 +57,11 @@ export const fitResponse = (appliance: Appliance, input: AdviceInput): Response 
   );
   const containers = containersFor(appliance, tests, input);
   const thermostat = appliance.thermostat ?? (cycles(tests) ? true : null);
-  const design = responseDesign(appliance, thermostat, containers);
+  const design = responseDesign(
+    appliance,
+    roomPrior(thermostat, quickestWarmUp(tests)),
+    containers,
+  );
   const rows = tests.map((test) => testRow(design, containers, test));
   const weights = tests.map((test) => testWeight(design.terms, test));
   const fit = bayesianRegression(
@@ -94,6 +98,12 @@ const containersFor = (
       (one) => standsIn(kind, one.stands) || own.some(({ setUp }) => setUp.container === one.id),
     )
     .map((container) => ({ container, known: containerIn(container, id, tests) }));
+
+/** A slow one may be a slow container's; minutes, null where none was seen. */
+const quickestWarmUp = (tests: readonly HeldTest[]): number | null => {
+  const seen = tests.flatMap(({ settled }) => settled.evidence.night.warmUp?.minutesToHold ?? []);
+  return seen.length === 0 ? null : Math.min(...seen);
+};
 
 /** A swing hardly larger than the display's step may be the display's own. */
 const leastSwingSteps = 3;

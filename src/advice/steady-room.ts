@@ -11,7 +11,7 @@ import { expect, type Response } from "./response.ts";
 /** How far a room that is kept steady still moves either way, degC. */
 const steady = 1;
 /** A gain in probability worth the trouble. */
-const leastGain = 0.05;
+const leastGain = 0.1;
 
 /**
  * What the chance would be if the room stayed within a degree of its middle,
@@ -19,7 +19,7 @@ const leastGain = 0.05;
  * and shrinks as the room's range does (an assumption).
  *
  * @returns null where a thermostat keeps the room out, where that gains less
- *   than 0.05, or where nothing was tested
+ *   than 0.1, or where nothing was tested
  */
 export const steadyRoom = (
   { input: { confidence, kitchen }, response }: KnownAppliance,

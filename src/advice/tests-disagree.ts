@@ -10,7 +10,7 @@ const usualRange = 5;
 /** Set-ups whose tests lie further apart than runs usually do: something else changed between them. */
 export const testsDisagree = ({ response: { tests } }: KnownAppliance): readonly Obstacle[] => {
   const groups = new Map<string, HeldTest[]>();
-  for (const test of tests) {
+  for (const test of tests.filter(({ settled }) => !settled.tooLittle)) {
     const key = setUpKey(test.setUp) + test.settled.place;
     groups.set(key, [...(groups.get(key) ?? []), test]);
   }

@@ -53,6 +53,19 @@ const weightsFor = ({
   );
 };
 
+/** How much of the room's movement is thought to reach the food before its readings are looked at, as degC per degC. */
+export const roomPassed = (
+  evidence: SlowEvidence,
+): { readonly mean: number; readonly standardDeviation: number } => {
+  const weights = weightsFor(evidence);
+  const mean = passed.reduce((sum, share, index) => sum + weights[index]! * share, 0);
+  const variance = passed.reduce(
+    (sum, share, index) => sum + weights[index]! * (share - mean) ** 2,
+    0,
+  );
+  return { mean, standardDeviation: Math.sqrt(variance) };
+};
+
 /** Lowest to highest of a kitchen's temperature over a day and night where nobody said (common practice, no source). */
 export const usualRoomRange = 4;
 const ownWanders = [

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { containerIn } from "../../src/advice/container-knowledge.ts";
 import { responseDesign } from "../../src/advice/response-design.ts";
+import { roomPrior } from "../../src/advice/response-prior.ts";
 import type { Control, Setting } from "../../src/kitchen/kitchen.ts";
 import { basin, cooker, fixed, jars, mark, program, step } from "./constructed.ts";
 
@@ -8,7 +9,8 @@ const containers = [jars, basin].map((container) => ({
   container,
   known: containerIn(container, "cooker", []),
 }));
-const designOf = (control: Control) => responseDesign(cooker({ control }), true, containers);
+const designOf = (control: Control) =>
+  responseDesign(cooker({ control }), roomPrior(true), containers);
 const place = { container: "jars", room: 23, bath: 38 };
 
 /** Entries by what they stand for: constructed, worked by hand from the model's sum. */
