@@ -2,6 +2,7 @@
 import type { VerdictWord } from "../culture/verdict-types.ts";
 import type { SetUp } from "../kitchen/kitchen.ts";
 import type { NextAdvice } from "./next-types.ts";
+import type { RecheckAdvice } from "./recheck-types.ts";
 import type {
   Basis,
   ContainerAdvice,
@@ -156,6 +157,7 @@ export interface KitchenAdvice {
   readonly containers: readonly ContainerAdvice[];
   readonly match: Match;
   readonly next: NextAdvice;
+  readonly recheck: RecheckAdvice;
   /** Probability below which an appliance is not recommended for a culture. */
   readonly floor: number;
 }

@@ -6,6 +6,7 @@ import { containersOf } from "./container-knowledge.ts";
 import { matchCultures } from "./match.ts";
 import { nextTests } from "./next-tests.ts";
 import { openVerdicts } from "./open-verdicts.ts";
+import { recheckAdvice } from "./recheck-advice.ts";
 
 /**
  * The advice on a kitchen: what each appliance can do for each culture and with
@@ -30,6 +31,7 @@ export const adviseKitchen = (input: AdviceInput): KitchenAdvice => {
       floor: leastProbability,
     }),
     next: { tests: nextTests(advised, input), open: openVerdicts(input) },
+    recheck: recheckAdvice(input),
     floor: leastProbability,
   };
 };

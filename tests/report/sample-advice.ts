@@ -198,6 +198,7 @@ export const adviceFor = (given: Given): KitchenAdvice => {
     })),
     match: { places, weakest: placed.length === 0 ? null : Math.min(...placed), floor: 0.5 },
     next: { tests: nextFor(given), open: openOf(given) },
+    recheck: { rechecks: [], due: [], findings: [] },
     floor: 0.5,
   };
 };
