@@ -39,7 +39,7 @@ export const startedAt = ({ files }: WaterTest, nights: Nights): number | null =
   return dated ? (nights.files[0]?.readings.startWallClock ?? null) : null;
 };
 
-const tellsDate = ({ startWallClock, timeFormat, notices }: ReadingsFile): boolean =>
+export const tellsDate = ({ startWallClock, timeFormat, notices }: ReadingsFile): boolean =>
   startWallClock !== null &&
   timeFormat !== "clock" &&
   !notices.some(({ code }) => code === "year-unknown");

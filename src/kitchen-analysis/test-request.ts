@@ -62,7 +62,7 @@ const asProbeThermometer = ({ thermometer, model }: ThermometerAnalysis): ProbeT
   model,
 });
 
-const readingOptions = (file: TestFile): ReadingOptions => ({
+export const readingOptions = (file: TestFile): ReadingOptions => ({
   ...(file.columns.length === 0 ? {} : { columns: file.columns }),
   ...(file.probes.length === 0
     ? {}
