@@ -7,14 +7,8 @@ import { answerOf, choose, type Choice } from "./choose.ts";
 import { courseShapes } from "./course-shape.ts";
 import { obstaclesFor } from "./obstacles.ts";
 import { scatterPrior } from "./response-prior.ts";
-import {
-  expect,
-  expectedLevel,
-  fitResponse,
-  testsOf,
-  type HeldTest,
-  type Response,
-} from "./response.ts";
+import { expectedRun, expectedLevel } from "./expected.ts";
+import { fitResponse, testsOf, type HeldTest, type Response } from "./response.ts";
 import type { ResponseCurve, ResponseTerm, TestedPoint } from "./response-types.ts";
 import { steadyRoom } from "./steady-room.ts";
 import { resolutionUncertainty } from "../thermometer/budget.ts";
@@ -109,7 +103,7 @@ const curveOf = (response: Response, container: string): ResponseCurve => ({
     return {
       setting,
       basis: testsOf(response, setUp).length > 0 ? "tested" : basisOf(response, setUp),
-      level: expectedLevel(expect(response, setUp)),
+      level: expectedLevel(expectedRun(response, setUp)),
     };
   }),
 });

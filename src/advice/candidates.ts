@@ -5,7 +5,8 @@ import type { AdviceInput, DecidedSetUp } from "./advice-input.ts";
 import type { Candidate, Chance } from "./advice-types.ts";
 import { chanceOf } from "./chance.ts";
 import type { CourseShape } from "./course-shape.ts";
-import { expect, expectedLevel, testsOf, type HeldTest, type Response } from "./response.ts";
+import { expectedRun, expectedLevel } from "./expected.ts";
+import { testsOf, type HeldTest, type Response } from "./response.ts";
 import type { Basis, ExpectedLevel } from "./response-types.ts";
 import { normalLevel } from "./tested-level.ts";
 
@@ -81,7 +82,7 @@ const predictedCandidate = (
   setUp: SetUp,
   { input: { requirements, confidence }, response, shapeOf }: KnownAppliance,
 ): Candidate => {
-  const expected = expect(response, setUp);
+  const expected = expectedRun(response, setUp);
   const level = expectedLevel(expected);
   const shape = shapeOf(setUp);
   return {

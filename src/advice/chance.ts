@@ -6,7 +6,8 @@ import { normalQuantile } from "../stats/normal.ts";
 import type { Chance } from "./advice-types.ts";
 import type { CourseShape } from "./course-shape.ts";
 import { gatheredProbability, type GatheredPlays } from "./gathered-plays.ts";
-import type { Expected, HeldTest, Response } from "./response.ts";
+import type { Expected } from "./expected.ts";
+import type { HeldTest, Response } from "./response.ts";
 
 /** Student's t as so many normal distributions of equal weight: quantiles of its scale. */
 const scaleCount = 7;

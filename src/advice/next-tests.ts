@@ -12,7 +12,8 @@ import { bestThermometer, leastDoubtful } from "./best-thermometer.ts";
 import { heatEnds } from "./chance.ts";
 import type { NextTest } from "./next-types.ts";
 import { readingInterval } from "./reading-interval.ts";
-import { expect, testsOf } from "./response.ts";
+import { expectedRun } from "./expected.ts";
+import { testsOf } from "./response.ts";
 import type { ThermometerDoubt } from "./thermometer-doubt.ts";
 import { testOutcomes, type Outcome, type TestedSoFar } from "./test-outcomes.ts";
 
@@ -146,7 +147,7 @@ const testedSoFar = (
 ): TestedSoFar => {
   const tested = input.setUps.find((one) => setUpKey(one.setUp) === setUpKey(setUp));
   const telling = testsOf(response, setUp).some(({ settled }) => !settled.tooLittle);
-  const expected = expect(response, setUp);
+  const expected = expectedRun(response, setUp);
   const common = {
     shape: shapeOf(setUp),
     scatter: scatterIn(input, setUp),

@@ -6,7 +6,8 @@ import { chanceOf } from "./chance.ts";
 import type { Choice } from "./choose.ts";
 import { courseShapes } from "./course-shape.ts";
 
-import { expect, type Response } from "./response.ts";
+import { expectedRun } from "./expected.ts";
+import type { Response } from "./response.ts";
 
 /** How far a room that is kept steady still moves either way, degC. */
 const steady = 1;
@@ -32,7 +33,7 @@ export const steadyRoom = (
   const range = kitchen.room === null ? usualRoomRange : kitchen.room.high - kitchen.room.low;
   const calm: Response = { ...response, room: { mean, standardDeviation: steady / 2 } };
   const chanceWith = (one: Response, slowShare: number): number =>
-    chanceOf(requirement, expect(one, best.setUp), courseShapes(one, slowShare)(best.setUp), {
+    chanceOf(requirement, expectedRun(one, best.setUp), courseShapes(one, slowShare)(best.setUp), {
       response: one,
       confidence,
     }).probability;

@@ -6,7 +6,7 @@ import { studentTQuantile } from "../stats/student-t.ts";
 import { probabilityAt } from "./chance.ts";
 import type { CourseOutlook, CourseShape } from "./course-shape.ts";
 import { gatherPlays, type GatheredPlays } from "./gathered-plays.ts";
-import type { Expected } from "./response.ts";
+import type { Expected } from "./expected.ts";
 
 /** What a further test of a set-up would be added to. */
 export interface TestedSoFar {

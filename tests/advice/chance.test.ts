@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { chanceOf, heatEnds, probabilityAt } from "../../src/advice/chance.ts";
-import type { Expected } from "../../src/advice/response.ts";
+import type { Expected } from "../../src/advice/expected.ts";
 import { endedByPerson } from "../../src/culture/verdict.ts";
 import { normalCdf } from "../../src/stats/normal.ts";
 import { studentTCdf } from "../../src/stats/student-t.ts";

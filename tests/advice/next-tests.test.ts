@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { AdviceInput, DecidedSetUp } from "../../src/advice/advice-input.ts";
 import { nextTests } from "../../src/advice/next-tests.ts";
 import type { NextTest } from "../../src/advice/next-types.ts";
-import { expect as expectLevel } from "../../src/advice/response.ts";
+import { expectedRun as expectLevel } from "../../src/advice/expected.ts";
 import { testOutcomes } from "../../src/advice/test-outcomes.ts";
 import { endedByPerson } from "../../src/culture/verdict.ts";
 import type { Requirement } from "../../src/culture/verdict-types.ts";

@@ -1,11 +1,6 @@
 import { describe, expect, it } from "vitest";
-import {
-  expect as expectRun,
-  expectedLevel,
-  fitResponse,
-  testsOf,
-} from "../../src/advice/response.ts";
-import { studentTQuantile } from "../../src/stats/student-t.ts";
+import { expectedRun } from "../../src/advice/expected.ts";
+import { fitResponse, testsOf } from "../../src/advice/response.ts";
 import { asked } from "../culture/nights.ts";
 import {
   adviceInput,
@@ -43,13 +38,13 @@ const doubtInRoom = (standardDeviation: number): number => {
   const room = { mean: 21, standardDeviation };
   const appliance = { control: { kind: "fixed" }, thermostat: false } as const;
   const fit = fitted([{ setting: fixed, level: 44, room }], appliance);
-  return expectRun(fit, { setting: fixed, container: "jars" }).scale;
+  return expectedRun(fit, { setting: fixed, container: "jars" }).scale;
 };
 
 describe("fitResponse", () => {
   it("is the assumption where nothing was tested, or nothing settled", () => {
     const response = fitted([null]);
-    const found = expectRun(response, at(40, "basin"));
+    const found = expectedRun(response, at(40, "basin"));
     expect(response.tests).toHaveLength(0);
     // Level 40, less 0.2 % of what stands between 40 and a room of 21.
     expect(found.mean).toBeCloseTo(40 - 0.002 * 19, 9);
@@ -68,9 +63,9 @@ describe("fitResponse", () => {
       })),
     );
     for (const one of [32, 40, 44]) {
-      expect(Math.abs(expectRun(response, at(one, "basin")).mean - (3 + 0.95 * one))).toBeLessThan(
-        0.1,
-      );
+      expect(
+        Math.abs(expectedRun(response, at(one, "basin")).mean - (3 + 0.95 * one)),
+      ).toBeLessThan(0.1);
     }
   });
 
@@ -86,7 +81,7 @@ describe("fitResponse", () => {
       { setting: step(40), level: 39, room: { mean: 20, standardDeviation: 0.1 }, response },
     ]);
     const [food, bath] = ["jars", "basin"].map(
-      (container) => expectRun(fit, at(30, container)).mean,
+      (container) => expectedRun(fit, at(30, container)).mean,
     );
     const own = fit.containers[0]!.known.shareLost.value;
     expect(own).toBeGreaterThan(0.035);
@@ -102,7 +97,7 @@ describe("fitResponse", () => {
       settledTest({ id: `${index}`, level: 38, container: "shelf", room }),
     );
     const input = adviceInput({ requirements, containers: [jarsInAir], tests });
-    const found = expectRun(fitResponse(cooker(), input), at(38, "shelf"));
+    const found = expectedRun(fitResponse(cooker(), input), at(38, "shelf"));
     expect(Math.abs(found.mean - 38)).toBeLessThan(0.05);
   });
 
@@ -111,15 +106,15 @@ describe("fitResponse", () => {
       { setting: step(37), level: 37.2 },
       { setting: step(39), level: 39.1 },
     ]);
-    const doubt = (one: number): number => expectRun(fit, at(one)).scale;
+    const doubt = (one: number): number => expectedRun(fit, at(one)).scale;
     expect(doubt(38)).toBeLessThan(doubt(41));
     expect(doubt(41)).toBeLessThan(doubt(45));
-    expect(expectRun(fit, at(38, "basin")).scale).toBeGreaterThan(doubt(38));
+    expect(expectedRun(fit, at(38, "basin")).scale).toBeGreaterThan(doubt(38));
   });
 
   it("counts one thermometer's doubt once, however many tests it took", () => {
     const fit = fitted([37, 38, 39, 38].map((one) => ({ setting: step(one), level: one })));
-    const { standardUncertainty } = expectRun(fit, at(38)).thermometer;
+    const { standardUncertainty } = expectedRun(fit, at(38)).thermometer;
     expect(standardUncertainty).toBeGreaterThan(0.04);
     expect(standardUncertainty).toBeLessThanOrEqual(0.05 + 1e-9);
   });
@@ -138,35 +133,16 @@ describe("fitResponse", () => {
   it("learns nothing of one program from another", () => {
     const control = { kind: "programs", programs: ["warm", "mild"] } as const;
     const fit = fitted([{ setting: program("warm"), level: 44 }], { control });
-    const of = (name: string) => expectRun(fit, { setting: program(name), container: "jars" });
+    const of = (name: string) => expectedRun(fit, { setting: program(name), container: "jars" });
     expect(Math.abs(of("warm").mean - 44)).toBeLessThan(0.2);
     expect(of("mild").scale).toBeGreaterThan(4);
   });
 
   it("counts a bath probe's test for the bath, not for the food", () => {
     const fit = fitted([{ setting: step(40), level: 40, place: "bath" }]);
-    const food = expectRun(fit, at(40)).mean;
-    expect(Math.abs(expectRun(fit, at(40, "basin")).mean - 40)).toBeLessThan(0.1);
+    const food = expectedRun(fit, at(40)).mean;
+    expect(Math.abs(expectedRun(fit, at(40, "basin")).mean - 40)).toBeLessThan(0.1);
     expect(food).toBeLessThan(39.8);
-  });
-});
-
-describe("expectedLevel", () => {
-  it("adds the doubts as squares and takes Student's t of their effective degrees of freedom", () => {
-    // JCGM 100:2008, G.4.1: u^4 / (scale^4 / 9).
-    const found = expectedLevel({
-      mean: 38,
-      scale: 0.3,
-      degreesOfFreedom: 9,
-      room: 0.2,
-      thermometer: { standardUncertainty: 0.1, halfWidth: null },
-    });
-    const u = Math.sqrt(0.09 + 0.04 + 0.01);
-    const degreesOfFreedom = (9 * u ** 4) / 0.3 ** 4;
-    expect(found.standardUncertainty).toBeCloseTo(u, 12);
-    expect(found.degreesOfFreedom).toBeCloseTo(degreesOfFreedom, 9);
-    expect(found.high - 38).toBeCloseTo(studentTQuantile(0.975, degreesOfFreedom) * u, 9);
-    expect(38 - found.low).toBeCloseTo(found.high - 38, 9);
   });
 });
 
