@@ -18,9 +18,10 @@ describe("expectedRun", () => {
     expect(Math.abs(expectedRun(fit, setUp).mean - 39)).toBeLessThan(0.1);
   });
 
+  const room = (standardDeviation: number): number =>
+    expectedRun(fit, setUp, { mean: 21, standardDeviation }).room;
+
   it("takes the room's doubt through what the room does to the food", () => {
-    const room = (standardDeviation: number): number =>
-      expectedRun(fit, setUp, { mean: 21, standardDeviation }).room;
     expect(room(0)).toBe(0);
     expect(room(2)).toBeCloseTo(2 * room(1), 12);
     // A thermostat's 0.05 (assumed) and the jars' share lost, 0.02 (assumed), hardly moved by two tests.
