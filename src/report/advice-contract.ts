@@ -18,6 +18,7 @@ import type { KitchenAnalysis } from "../kitchen-analysis-types.ts";
 import { problemText } from "../problem.ts";
 import { contractVersion, finite, noticeEntry, rounded, writing } from "./contract.ts";
 import { unreadTests } from "./kitchen-page.ts";
+import { recheckEntry } from "./recheck-contract.ts";
 import { adviceSentence } from "./wording/advice.ts";
 import { matchPlaceText } from "./wording/matches.ts";
 import { nextTestSentence } from "./wording/next-test.ts";
@@ -119,6 +120,7 @@ export const adviceEntry = (analysis: KitchenAnalysis) => {
       tests: next.tests.map((one) => nextEntry(one, nextTestSentence(analysis, one, writing))),
       open: next.open.map((one) => openEntry(one, openVerdictText(analysis, one, writing))),
     },
+    recheck: recheckEntry(analysis),
   };
 };
 

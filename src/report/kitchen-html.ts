@@ -22,6 +22,7 @@ import { kitchenMatrix } from "./sections/kitchen-matrix.ts";
 import { kitchenMethod } from "./sections/kitchen-method.ts";
 import { kitchenNext } from "./sections/kitchen-next.ts";
 import { kitchenProvenance } from "./sections/kitchen-provenance.ts";
+import { kitchenRecheck, recheckHeading } from "./sections/kitchen-recheck.ts";
 import { kitchenRepeats } from "./sections/kitchen-repeats.ts";
 import { kitchenResponse } from "./sections/kitchen-response.ts";
 import { kitchenTest } from "./sections/kitchen-test.ts";
@@ -79,6 +80,7 @@ const laterParts = (page: KitchenPage) => [
 /** Parts before the tests, in the page's order. */
 const earlierParts = async (page: KitchenPage) => [
   { id: "advice", name: "What to use, and what to change", content: kitchenAdvice(page) },
+  { id: "recheck", name: recheckHeading, content: await kitchenRecheck(page) },
   { id: "next", name: "What to test next", content: kitchenNext(page) },
   { id: "response", name: "What each setting should give", content: await kitchenResponse(page) },
   { id: "why", name: "Why, and what to do", content: kitchenAnswers(page) },

@@ -5,6 +5,7 @@
  */
 import { advicePhone, adviceStyle } from "./style-advice.ts";
 import { kitchenStyle } from "./style-kitchen.ts";
+import { recheckStyle } from "./style-recheck.ts";
 
 const light = `
   --paper: #fdfcf9; --raised: #f4f2ec; --ink: #1c2226; --muted: #545d63; --rule: #d9d6cd;
@@ -184,9 +185,17 @@ const print = `
   p { orphans: 3; widows: 3; }
 }`;
 
-export const style = [page, answers, kitchenStyle, adviceStyle, figures, folded, phone, print].join(
-  "\n",
-);
+export const style = [
+  page,
+  answers,
+  kitchenStyle,
+  adviceStyle,
+  recheckStyle,
+  figures,
+  folded,
+  phone,
+  print,
+].join("\n");
 
 /** For the policy's `style-src`: this very sheet and no other. */
 export const styleHash = async (): Promise<string> => {

@@ -16,7 +16,7 @@ const shownDifference = (difference: number, unit: TemperatureUnit): number =>
   unit === "degC" ? difference : celsiusDifferenceToFahrenheit(difference);
 
 /** One text per unit, joined: "40.8 °C (105.4 °F)", with a true minus sign where there is one. */
-const both = (writing: Writing, text: (unit: TemperatureUnit) => string): string => {
+export const both = (writing: Writing, text: (unit: TemperatureUnit) => string): string => {
   const inUnit = (unit: TemperatureUnit): string =>
     `${text(unit)}${writing.space}${unitSign(writing, unit)}`;
   const joined = `${inUnit(writing.unit)} (${inUnit(otherUnit(writing.unit))})`;

@@ -1,0 +1,35 @@
+/** `recheck`: baseline against newest test of each set-up, in the light of the log of batches. */
+import * as z from "zod";
+import type { RecheckAdvice } from "../../advice/recheck-types.ts";
+import { done } from "../../problem.ts";
+import { toRecheckContract } from "../../report/recheck-contract.ts";
+import { toRecheckTerminal } from "../../report/recheck-terminal.ts";
+import { answered, commandRun } from "../command-run.ts";
+import { flag, words } from "../option-readers.ts";
+import { analyseFolder } from "./analyse-folder.ts";
+import { folderOf, kitchenShapes, openKitchen } from "./kitchen-folder.ts";
+import { applianceOf } from "./known-ids.ts";
+
+const shape = z.object({
+  ...kitchenShapes,
+  appliance: words("an appliance's name"),
+  strict: flag,
+});
+
+const calls = ({ rechecks, due }: RecheckAdvice): boolean =>
+  due.length > 0 || rechecks.some(({ word }) => word === "moved");
+
+export const recheck = commandRun(shape, [], async (_, options, shell) => {
+  const opened = await openKitchen(folderOf(options));
+  if (!opened.ok) return opened;
+  const appliance = options.appliance ?? null;
+  const known = appliance === null ? done(null) : applianceOf(opened.value.kitchen, appliance);
+  if (!known.ok) return known;
+  const analysis = await analyseFolder(opened.value, appliance, shell);
+  if (!analysis.ok) return analysis;
+  const { colour, ascii, width } = shell;
+  const text = toRecheckTerminal(analysis.value, { colour, ascii, width });
+  const answer = answered(options, shell, text, toRecheckContract(analysis.value));
+  const exitCode = options.strict && calls(analysis.value.advice.recheck) ? 1 : 0;
+  return answer.ok ? done({ ...answer.value, exitCode }) : answer;
+});
