@@ -7,6 +7,7 @@ import { containerEntry } from "./entries/container-entry.ts";
 import { cultureEntry } from "./entries/culture-entry.ts";
 import { demoEntry } from "./entries/demo-entry.ts";
 import { enterEntry } from "./entries/enter-entry.ts";
+import { heatingEntry } from "./entries/heating-entry.ts";
 import { initEntry } from "./entries/init-entry.ts";
 import { matchEntry } from "./entries/match-entry.ts";
 import { nextEntry } from "./entries/next-entry.ts";
@@ -16,6 +17,7 @@ import { thermometerEntry } from "./entries/thermometer-entry.ts";
 
 export const commandTable: readonly CommandEntry[] = [
   checkEntry,
+  heatingEntry,
   demoEntry,
   initEntry,
   thermometerEntry,

@@ -1,3 +1,4 @@
+import { readingBehind } from "../thermometer/reading-behind.ts";
 import {
   chanceAtLeast,
   expandedAt,
@@ -36,7 +37,8 @@ export const heatingStep = (
   confidence: number,
 ): HeatingStep => {
   const longest = longestSpell(readings, target.celsius);
-  const guarded = longestSpell(readings, guardedLevel(thermometer, target.celsius, "over"));
+  const sure = guardedLevel(thermometer, target.celsius, "over");
+  const guarded = longestSpell(readings, sure);
   const heldAt = heldLevel(readings, target.minutes);
   const probability = chanceAtLeast(target.celsius, heldAt ?? -Infinity, thermometer);
   const most = heldLevelAtMost(readings, target.minutes);
@@ -53,6 +55,7 @@ export const heatingStep = (
     peak: readings.celsius.reduce((high, value) => Math.max(high, value), -Infinity),
     heldAt,
     expandedUncertainty: expandedAt(thermometer, target.celsius),
+    surelyAtReading: readingBehind(thermometer.model, sure),
     verdict,
     probability,
   };

@@ -42,13 +42,13 @@ export const heatingTargets: readonly HeatingTarget[] = [
     90,
     10,
     milkZ,
-    `common practice for milk meant for long culturing; ${homePractice("90 °C (195 °F) for 10 min")}`,
+    `common practice for milk meant for long culturing; ${homePractice("90 degC (195 degF) for 10 min")}`,
   ),
-  step("milk-85", 85, 30, milkZ, homePractice("85 °C (185 °F) for 30 min")),
-  step("yoghurt-85", 85, 20, milkZ, yoghurtReview("85 °C for 20 to 30 min")),
-  step("yoghurt-90", 90, 5, milkZ, yoghurtReview("90 to 95 °C for 5 min")),
-  step("compare-63", 63, 30, comparisonZ, definition("63 °C (145 °F) for 30 min")),
-  step("compare-72", 72, 0.25, comparisonZ, definition("72 °C (161 °F) for 15 s")),
+  step("milk-85", 85, 30, milkZ, homePractice("85 degC (185 degF) for 30 min")),
+  step("yoghurt-85", 85, 20, milkZ, yoghurtReview("85 degC for 20 to 30 min")),
+  step("yoghurt-90", 90, 5, milkZ, yoghurtReview("90 to 95 degC for 5 min")),
+  step("compare-63", 63, 30, comparisonZ, definition("63 degC (145 degF) for 30 min")),
+  step("compare-72", 72, 0.25, comparisonZ, definition("72 degC (161 degF) for 15 s")),
 ];
 
 /** Fails with all known names. */

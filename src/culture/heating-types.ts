@@ -43,6 +43,8 @@ export interface HeatingStep {
   readonly heldAt: number | null;
   /** Expanded uncertainty (95 %) of a corrected reading at the target. */
   readonly expandedUncertainty: number;
+  /** What its thermometer has to show for the target to be surely reached. */
+  readonly surelyAtReading: number;
   /** Minutes at the target that would do the same, by the lethal rate 10^((T - target) / z). */
   readonly equivalentMinutes: { readonly value: number; readonly standardUncertainty: number };
   /** `holds`: the spell was long enough; `misses`; `unproven`. */

@@ -101,7 +101,7 @@ const weightedFits = (
     weight: weight * Math.exp((least - fit.chiSquared) / (2 * inflation)),
   }));
   const total = fits.reduce((sum, { weight }) => sum + weight, 0);
-  return { inflation, fits: fits.map((one) => ({ ...one, weight: one.weight / total })) };
+  return { inflation, fits: fits.map(({ fit, weight }) => ({ fit, weight: weight / total })) };
 };
 
 /** Student's t with 3 degrees of freedom: readings that clearly say otherwise prevail. */

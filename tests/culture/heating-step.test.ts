@@ -43,6 +43,7 @@ describe("heatingStep", () => {
     expect(step.guarded?.fromMinute).toBeCloseTo((20 * 70.475) / 72, 6);
     expect(step.guarded?.toMinute).toBeCloseTo(32.7625, 6);
     expect(step.peak).toBe(92);
+    expect(step.surelyAtReading).toBeCloseTo(90.475, 9);
     // Held 12 min at 92 and up to 10 min at it.
     expect(step.heldAt).toBeCloseTo(92, 6);
   });

@@ -36,6 +36,6 @@ export interface CommandEntry {
 }
 
 export const groups = {
-  withoutKitchen: "Water tests without a kitchen:",
+  withoutKitchen: "Logger files without a kitchen:",
   kitchen: "The kitchen:",
 } as const;
