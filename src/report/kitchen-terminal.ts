@@ -7,6 +7,7 @@ import { adviceLines, nextLines } from "./kitchen-advice-lines.ts";
 import { kitchenOverview } from "./kitchen-overview.ts";
 import { noteLines, parted, questionLines, unreadLines } from "./kitchen-remarks.ts";
 import type { KitchenTerminal } from "./kitchen-remarks.ts";
+import { recheckLines } from "./recheck-lines.ts";
 import { labelWidth, safe } from "./terminal-page.ts";
 import type { TerminalOptions } from "./terminal-page.ts";
 import { terminalWriting } from "./writing.ts";
@@ -20,6 +21,6 @@ export const toKitchenTerminal = (analysis: KitchenAnalysis, options: TerminalOp
       ? []
       : [`  ${"Report".padEnd(labelWidth)}${safe(options.report, screen)}`];
   const remarks = [...unreadLines(screen), ...questionLines(screen), ...noteLines(screen)];
-  const advice = [...adviceLines(screen), ...nextLines(screen)];
+  const advice = [...recheckLines(screen), ...adviceLines(screen), ...nextLines(screen)];
   return [...parted([kitchenOverview(screen), advice, remarks, report]), ""].join("\n");
 };

@@ -2,6 +2,7 @@
 import type { KitchenPage } from "../kitchen-page.ts";
 import { markup } from "../markup.ts";
 import type { Markup } from "../markup.ts";
+import { recheckChartsText } from "../wording/recheck-chart.ts";
 import { dueText, usualText } from "../wording/recheck-due.ts";
 import { loggedTroubleText } from "../wording/recheck-trouble.ts";
 import { onlySameSetUps } from "../wording/recheck.ts";
@@ -41,7 +42,7 @@ export const kitchenRecheck = async (page: KitchenPage): Promise<Markup | null> 
 <section aria-labelledby="recheck">
 <h2 id="recheck">${recheckHeading}</h2>
 ${trouble(page)}
-${rechecks.length === 0 ? null : markup`<p class="small">${onlySameSetUps}</p>`}
+${rechecks.length === 0 ? null : markup`<p class="small">${onlySameSetUps} ${recheckChartsText}</p>`}
 ${blocks}
 ${recheckFollows(view)}
 ${dueItems(view)}

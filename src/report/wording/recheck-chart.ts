@@ -49,6 +49,10 @@ export const recheckDescription = (
   return `Averages of the hold of ${chart.points.length} tests in their order: ${tests}. Limits of single tests ${temperatureRange(writing, chart.low, chart.high)}.${smoothed}`;
 };
 
-/** What the limits rest on. */
+/** How to read every such chart; said once. */
+export const recheckChartsText =
+  "In the charts the tests stand in their order. Dots are the averages of single holds, with dashed lines as their limits; a square lies beyond them. The line is the average smoothed over the tests (exponentially weighted, each new test counting three tenths), the corridor its limits. Limits are three standard deviations about the first half of the tests: what stays within them may be chance.";
+
+/** What the limits of one chart rest on. */
 export const recheckChartCaption = ({ deviation, from }: RecheckChart, writing: Writing): string =>
-  `Along: the tests in their order. Upright: the average of the hold. Dots are single tests, the dashed lines their limits; the line is the average smoothed over the tests (exponentially weighted), its limits the shaded corridor. Limits are three standard deviations of single runs or of their smoothed average, ${uncertainty(writing, deviation)} for one run (${from}), about the first half of the tests.`;
+  `Limits by a standard deviation of ${uncertainty(writing, deviation)} from one run to the next (${from}).`;
