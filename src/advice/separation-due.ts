@@ -30,7 +30,7 @@ export const separatedLater = (
   batches: readonly Batch[],
   lastTested: string | null,
 ): readonly DueReason[] => {
-  const newest = later(batches).filter(parted).at(-1);
+  const newest = later(batches).findLast(parted);
   if (newest === undefined || !isOpen(newest, lastTested)) return [];
   const { generation, date } = newest;
   return [{ code: "separated-later", generation, date }];

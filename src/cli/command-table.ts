@@ -1,6 +1,7 @@
 /** Every command of the program, in the order of the help. A new one is one entry here. */
 import { addEntry } from "./entries/add-entry.ts";
 import { applianceEntry } from "./entries/appliance-entry.ts";
+import { batchEntry } from "./entries/batch-entry.ts";
 import { checkEntry } from "./entries/check-entry.ts";
 import type { CommandEntry } from "./entries/command-entry.ts";
 import { containerEntry } from "./entries/container-entry.ts";
@@ -11,6 +12,7 @@ import { heatingEntry } from "./entries/heating-entry.ts";
 import { initEntry } from "./entries/init-entry.ts";
 import { matchEntry } from "./entries/match-entry.ts";
 import { nextEntry } from "./entries/next-entry.ts";
+import { recheckEntry } from "./entries/recheck-entry.ts";
 import { removeEntry, renameEntry } from "./entries/rename-entry.ts";
 import { reportEntry } from "./entries/report-entry.ts";
 import { thermometerEntry } from "./entries/thermometer-entry.ts";
@@ -26,9 +28,11 @@ export const commandTable: readonly CommandEntry[] = [
   cultureEntry,
   addEntry,
   enterEntry,
+  batchEntry,
   reportEntry,
   matchEntry,
   nextEntry,
+  recheckEntry,
   renameEntry,
   removeEntry,
 ];

@@ -2,6 +2,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { dayOf, daysBetween, monthsBetween } from "../../src/advice/calendar-days.ts";
 
+const iso = (day: number): string => new Date(day * 86_400_000).toISOString().slice(0, 10);
+
 describe("days of the calendar", () => {
   it.each([
     // Counted on a wall calendar; 2028 is a leap year.
@@ -31,7 +33,6 @@ describe("days of the calendar", () => {
     const start = fc.integer({ min: 0, max: 40_000 });
     fc.assert(
       fc.property(start, (day) => {
-        const iso = (at: number): string => new Date(at * 86_400_000).toISOString().slice(0, 10);
         expect(daysBetween(iso(day), iso(day + 92))).toBe(92);
         expect(monthsBetween(iso(day), iso(day + 92))).toBeGreaterThanOrEqual(3);
       }),

@@ -55,15 +55,15 @@ describe("separation from the second generation on", () => {
   });
 });
 
-describe("separation twice in three", () => {
-  const log = (...separated: readonly (Batch["separated"] | "fresh")[]): readonly Batch[] =>
-    separated.map((one, at) =>
-      on(`2026-05-0${at + 1}`, {
-        generation: one === "fresh" ? 1 : 3,
-        separated: one === "fresh" ? "much" : one,
-      }),
-    );
+const log = (...separated: readonly (Batch["separated"] | "fresh")[]): readonly Batch[] =>
+  separated.map((one, at) =>
+    on(`2026-05-0${at + 1}`, {
+      generation: one === "fresh" ? 1 : 3,
+      separated: one === "fresh" ? "much" : one,
+    }),
+  );
 
+describe("separation twice in three", () => {
   it.each([
     [log("much"), null],
     [log("much", "none", "none"), null],
@@ -82,7 +82,7 @@ describe("separation twice in three", () => {
   });
 
   it("counts a generation nobody said", () => {
-    const unsaid = log("much", "much").map((one) => ({ ...one, generation: null }));
+    const unsaid = log("much", "much").map((one) => Object.assign({}, one, { generation: null }));
     expect(separatedTwice(unsaid, null)).toHaveLength(1);
   });
 

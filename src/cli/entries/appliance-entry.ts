@@ -19,6 +19,7 @@ export const applianceEntry: CommandEntry = {
     ["Its control, one of", "--steps <low..high>", "temperatures it can be set to: 30..45"],
     ["Its control, one of", "--marks <marks>", "marks of its dial, in order: low,1,2,high"],
     ["Its control, one of", "--step <size>", "size of one of the --steps: 0.5 (default 1)"],
+    ["The appliance", "--moved <day>", "when it was last moved or repaired: 2026-05-01"],
     ...kitchenOptions,
   ],
   example: `

@@ -15,6 +15,7 @@ export const containerEntry: CommandEntry = {
     ["The container", "--name <text>", "what you call it"],
     ["The container", "--volume <litres>", "of one vessel: 0.5L, 250 mL"],
     ["The container", "--count <number>", "how many vessels stand in the appliance: 6"],
+    ["The container", "--changed <day>", "when jars, lid or amount last changed: 2026-05-01"],
     ...kitchenOptions,
   ],
   example: `

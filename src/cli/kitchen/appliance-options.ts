@@ -5,6 +5,7 @@ import type { ApplianceEntry } from "../../kitchen/edits/entries.ts";
 import { controlKeys } from "../../kitchen/schema/appliance-schema.ts";
 import { readSteps } from "../../kitchen/schema/control-text.ts";
 import { readWord } from "../../kitchen/schema/written-names.ts";
+import { readDate } from "../../kitchen/schema/written-values.ts";
 import { done, failed } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
 import { once, oneOf, read, words } from "../option-readers.ts";
@@ -29,6 +30,7 @@ export const applianceShape = z.object({
   marks: names("low,1,2,high"),
   steps: words("two temperatures, the lower first, such as 30..45"),
   step: words("a size, such as 0.5"),
+  moved: once(read("a day as year-month-day, such as 2026-05-01", readDate)),
 });
 
 export type ApplianceOptions = z.infer<typeof applianceShape>;
@@ -68,11 +70,12 @@ const controlEntry = (options: ApplianceOptions): Outcome<ApplianceEntry> => {
 export const saidAppliance = (options: ApplianceOptions): Outcome<ApplianceEntry> => {
   const control = controlEntry(options);
   if (!control.ok) return control;
-  const { kind, name, thermostat } = options;
+  const { kind, name, thermostat, moved } = options;
   return done({
     ...(name === undefined ? {} : { name }),
     ...(kind === undefined ? {} : { kind }),
     ...control.value,
     ...(thermostat === undefined ? {} : { thermostat }),
+    ...(moved === undefined ? {} : { moved }),
   });
 };

@@ -6,6 +6,7 @@ import { controlKeys } from "../../kitchen/schema/appliance-schema.ts";
 import { failed } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
 import { commandRun } from "../command-run.ts";
+import { notToCome } from "../local-day.ts";
 import { applianceShape, saidAppliance } from "./appliance-options.ts";
 import { applianceList } from "./kitchen-lists.ts";
 import { applianceOf } from "./known-ids.ts";
@@ -21,18 +22,23 @@ const incomplete = (said: ApplianceEntry, id: string): Outcome<never> | null => 
   return failed("option-missing", { option, why });
 };
 
-export const appliance = commandRun(applianceShape, [], (words, options, shell) =>
-  sectionCommand({
-    what: "appliance",
-    plural: "appliances",
-    folder: options,
-    id: words[0],
-    said: saidAppliance(options),
-    entries: ({ appliances }: Kitchen) => appliances,
-    find: applianceOf,
-    incomplete,
-    put: withAppliance,
-    lines: (kitchen, appliances, page) => applianceList({ ...kitchen, appliances }, page),
-    shell,
-  }),
-);
+export const appliance = commandRun(applianceShape, [], async (words, options, shell) => {
+  const { moved } = options;
+  const toCome = moved === undefined ? null : notToCome("--moved", moved, shell.now());
+  return (
+    toCome ??
+    sectionCommand({
+      what: "appliance",
+      plural: "appliances",
+      folder: options,
+      id: words[0],
+      said: saidAppliance(options),
+      entries: ({ appliances }: Kitchen) => appliances,
+      find: applianceOf,
+      incomplete,
+      put: withAppliance,
+      lines: (kitchen, appliances, page) => applianceList({ ...kitchen, appliances }, page),
+      shell,
+    })
+  );
+});

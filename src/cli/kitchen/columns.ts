@@ -2,12 +2,13 @@
 import { asciiText, cleanText } from "../../report/clean-text.ts";
 import { wrapText } from "../../report/wrap-text.ts";
 
-const gap = "  ";
+export const gap = "  ";
 const length = (text: string): number => [...text].length;
 const padded = (text: string, width: number): string =>
   text + " ".repeat(Math.max(0, width - length(text)));
 
-const widthsOf = (rows: readonly (readonly string[])[]): readonly number[] =>
+/** Of each column, its widest cell. */
+export const widthsOf = (rows: readonly (readonly string[])[]): readonly number[] =>
   rows.reduce<number[]>(
     (widest, row) => row.map((cell, at) => Math.max(widest[at] ?? 0, length(cell))),
     [],

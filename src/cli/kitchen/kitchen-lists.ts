@@ -45,7 +45,13 @@ export const applianceList = ({ appliances, tests, shownUnit }: Kitchen, page: P
     appliances.map((one) => [
       one.id,
       testsText(tests.filter(({ appliance }) => appliance === one.id).length),
-      [ownName(one, one.kind), one.kind, controlText(one.control, shownUnit), thermostatText(one)]
+      [
+        ownName(one, one.kind),
+        one.kind,
+        controlText(one.control, shownUnit),
+        thermostatText(one),
+        one.movedOn === null ? "" : `moved or repaired ${one.movedOn}`,
+      ]
         .filter((text) => text !== "")
         .join("; "),
     ]),
@@ -63,7 +69,12 @@ export const containerList = ({ containers, tests }: Kitchen, page: Page) =>
     containers.map((one) => [
       one.id,
       testsText(tests.filter(({ container }) => container === one.id).length),
-      [ownName(one, one.stands), one.stands, vesselText(one)]
+      [
+        ownName(one, one.stands),
+        one.stands,
+        vesselText(one),
+        one.changedOn === null ? "" : `changed ${one.changedOn}`,
+      ]
         .filter((text) => text !== "")
         .join("; "),
     ]),

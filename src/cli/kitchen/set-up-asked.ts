@@ -1,4 +1,4 @@
-/** Appliance, setting and container of a new water test: as said, else asked at the terminal. */
+/** Appliance, setting and container of a new water test or batch: as said, else asked at the terminal. */
 import type { Appliance, Control, Kitchen } from "../../kitchen/kitchen.ts";
 import { parseSetting } from "../../kitchen/setting.ts";
 import { done, failed, problemText } from "../../problem.ts";
@@ -20,7 +20,7 @@ export interface AskedSetUp {
   readonly container: string;
 }
 
-const stopped = failed("stopped", { what: "every question" });
+export const stopped = failed("stopped", { what: "every question" });
 
 interface Missing {
   /** The flag, which is a command's name as well. */
@@ -33,7 +33,8 @@ const noneYet = ({ option, why }: Missing): Outcome<never> => {
   return failed("option-missing", { option, why: `${why}; none is entered yet, and ${help}` });
 };
 
-const choose = async (
+/** One of several, by its id: asked at a terminal, else missed. */
+export const choose = async (
   question: string,
   choices: readonly Choice[],
   missing: Missing,
@@ -88,14 +89,26 @@ const settle = async (
   ask: () => Promise<Outcome<string>>,
 ): Promise<Outcome<string>> => (said === undefined ? ask() : done(said));
 
+/** Why it is asked. */
+interface Purpose {
+  readonly appliance: string;
+  readonly container: string;
+}
+
+const ofWaterTest: Purpose = {
+  appliance: "a water test is of one appliance",
+  container: "the water stood in something",
+};
+
 /** Fails where something is missing and nobody can be asked, or is not in the kitchen. */
 export const askSetUp = async (
   kitchen: Kitchen,
   said: SaidSetUp,
   shell: Shell,
+  purpose = ofWaterTest,
 ): Promise<Outcome<AskedSetUp>> => {
   const applianceId = await settle(said.appliance, () => {
-    const missing = { option: "--appliance", why: "a water test is of one appliance" };
+    const missing = { option: "--appliance", why: purpose.appliance };
     return choose("Which appliance?", choicesOf(kitchen.appliances), missing, shell);
   });
   if (!applianceId.ok) return applianceId;
@@ -109,7 +122,7 @@ export const askSetUp = async (
   const parsed = parseSetting(appliance.value, setting.value, kitchen.shownUnit);
   if (!parsed.ok) return parsed;
   const containerId = await settle(said.container, () => {
-    const missing = { option: "--container", why: "the water stood in something" };
+    const missing = { option: "--container", why: purpose.container };
     return choose("Which container?", choicesOf(kitchen.containers), missing, shell);
   });
   if (!containerId.ok) return containerId;

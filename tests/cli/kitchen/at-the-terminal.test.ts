@@ -57,6 +57,62 @@ describe.skipIf(!hasTerminal)("at a terminal", () => {
     expect(kitchen().tests[0]?.files[0]?.probes[0]?.thermometer).toBe("pen");
   });
 
+  it("batch asks for what nobody said, and for what decides whether a test is due", () => {
+    const { folder, kitchen } = equippedKitchen("cultures: [reuteri, yoghurt]\n");
+    const screen = atTerminal(
+      folder,
+      ["batch", "--starter", "5%", "--date", "2026-03-01"],
+      [
+        { wait: "Which culture?" },
+        { type: `${down}\r` },
+        { wait: "Which appliance?" },
+        { type: `${down}${down}${down}\r` },
+        { wait: "What was box set to?" },
+        { type: `${down}\r` },
+        { wait: "Which container?" },
+        { type: "\r" },
+        { wait: "Which generation?" },
+        { type: "0\r" },
+        { wait: "Expected a whole number" },
+        { type: "\u007F2\r" },
+        { wait: "Did whey part from it?" },
+        { type: `${down}\r` },
+      ],
+    );
+    expect(screen).toContain("Logged as batch 1, of 2026-03-01");
+    const [batch] = kitchen().batches;
+    expect(batch).toMatchObject({ culture: "yoghurt", appliance: "box", container: "jars" });
+    expect(batch).toMatchObject({ generation: 2, separated: "a little", starter: 0.05 });
+    const again = atTerminal(
+      folder,
+      ["batch", "--culture", "yoghurt", "--date", "2026-03-02"],
+      [
+        { wait: "Which generation?" },
+        { type: "\r" },
+        { wait: "Did whey part from it?" },
+        { type: `${down}${down}${down}\r` },
+      ],
+    );
+    expect(again).toContain("as in the batch of 2026-03-01");
+    expect(kitchen().batches[1]).toMatchObject({ generation: null, separated: null });
+  });
+
+  it.each([
+    ["Ctrl-C", ctrlC],
+    ["Ctrl-D", ctrlD],
+  ])("batch logs nothing where the person stops by %s, and says so", (_, key) => {
+    const { folder } = equippedKitchen("cultures: [reuteri]\n");
+    const before = listing(folder);
+    const screen = atTerminal(
+      folder,
+      ["batch", "--separated", "none", "--appliance", "warm-cooker", "--container", "jars"],
+      [{ wait: "Which generation?" }, { type: key }],
+    );
+    expect(screen).toContain("nothing was stored");
+    expect(screen).toContain("ended with 2");
+    expect(listing(folder)).toEqual(before);
+  });
+
   it.each([
     ["Ctrl-C", ctrlC],
     ["Ctrl-D", ctrlD],

@@ -8,7 +8,14 @@ describe("container", () => {
     expect(ok("container")).toContain("no containers in this kitchen yet");
     ok("container", "jars", "--stands", "Jars in water", "--volume", "250 mL", "--count", "6");
     expect(kitchen().containers).toEqual([
-      { id: "jars", name: "jars", stands: "jars in water", volume: 0.25, count: 6 },
+      {
+        id: "jars",
+        name: "jars",
+        stands: "jars in water",
+        volume: 0.25,
+        count: 6,
+        changedOn: null,
+      },
     ]);
     expect(ok("container", "jars")).toBe("jars  0 tests  jars in water; 6 of 0.25 L\n");
     ok("container", "jars", "--count", "8");

@@ -39,7 +39,7 @@ describe("a batch in any text", () => {
 
   it("is added as the first one", () => {
     const none = ready
-      .map((kitchen): Kitchen => ({ ...kitchen, batches: [] }))
+      .map((kitchen): Kitchen => Object.assign({}, kitchen, { batches: [] }))
       .chain((kitchen) => fc.tuple(fc.constant(kitchen), anyTextOf(kitchen)));
     fc.assert(
       fc.property(none, ([kitchen, text]) => {
