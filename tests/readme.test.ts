@@ -34,7 +34,8 @@ const typeAll = (lines: readonly string[], cwd: string) => {
   });
 };
 
-describe("the README", () => {
+// Dozens of commands, each a process of its own.
+describe("the README", { timeout: 120_000 }, () => {
   it("leads from an empty folder to a kitchen's report", () => {
     const folder = temporaryFolder();
     copyFileSync(example("adjustable-cooker.csv"), join(folder, "night.csv"));
@@ -50,9 +51,30 @@ describe("the README", () => {
     expect(kitchen.match(/sha256:/g)?.length).toBeGreaterThanOrEqual(2);
   });
 
+  it("leads from three batches, two of them separated, through a re-test to the answer", () => {
+    const folder = temporaryFolder();
+    copyFileSync(example("adjustable-cooker.csv"), join(folder, "night.csv"));
+    copyFileSync(example("adjustable-cooker-again.csv"), join(folder, "again.csv"));
+    const story = typedIn("Curds separate batch after batch?");
+    const run = typeAll([...typedIn("A kitchen of your own"), "echo STORY", ...story], folder);
+    expect(run.stderr).toBe("");
+    expect(run.status).toBe(0);
+    const told = run.stdout.slice(run.stdout.indexOf("STORY")).replaceAll(/\s+/g, " ");
+    const retest = told.indexOf("Stored as");
+    expect(told.slice(0, retest)).toMatch(
+      /Due Test the cooker at 38.+whey separated in each of the last 2 batches/,
+    );
+    const answer = told.slice(retest);
+    expect(answer).toMatch(/NOT MOVED since 2026-02-19/);
+    expect(answer).toMatch(/2 of 3 batches separated; temperature is not it/);
+    expect(answer).toMatch(/1\. Held too long.+2\. Thin milk/);
+    expect(answer).not.toContain("Due Test the cooker");
+  });
+
   it.each([
     "After an overnight test",
     "Which appliance for the lower culture?",
+    "Log your batches",
     "Heating the milk",
   ])("gives commands that work: %s", (heading) => {
     const folder = temporaryFolder();

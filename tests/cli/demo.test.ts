@@ -15,6 +15,21 @@ interface KitchenJson {
   readonly tests: readonly { readonly problem: unknown }[];
 }
 
+interface RecheckJson {
+  readonly recheck: {
+    readonly rechecks: readonly {
+      readonly appliance: string;
+      readonly word: string;
+      readonly level: { readonly difference: number };
+    }[];
+    readonly due: readonly unknown[];
+    readonly findings: readonly {
+      readonly now: { readonly verdict: string } | null;
+      readonly causes: readonly { readonly code: string }[];
+    }[];
+  };
+}
+
 describe("demo", () => {
   it("copies the kitchen, writes its report and says where it is", () => {
     const folder = temporaryFolder();
@@ -34,23 +49,40 @@ describe("demo", () => {
     const folder = temporaryFolder();
     const { out } = holdband(["demo", "story", "--json"], { cwd: folder });
     const { setUps, tests } = JSON.parse(out) as KitchenJson;
-    expect(tests).toHaveLength(7);
+    expect(tests).toHaveLength(8);
     expect(tests.filter(({ problem }) => problem !== null)).toEqual([]);
     const word = (appliance: string, culture: string, nights: number) =>
       setUps
         .find((one) => one.appliance === appliance && one.tests.length === nights)
         ?.verdicts.find((one) => one.culture === culture)?.verdict;
-    // Warm program near 41.2, adjustable cooker near 38.0 on two nights, the bath near 40.8.
+    // Warm program near 41.2, adjustable cooker near 38.0 on three nights, the bath near 40.8.
     expect(word("warm-cooker", "reuteri", 1)).toBe("misses");
     expect(word("warm-cooker", "warm-blend", 1)).toBe("holds");
-    expect(word("step-cooker", "reuteri", 2)).toBe("holds");
-    expect(word("step-cooker", "warm-blend", 2)).toBe("misses");
+    expect(word("step-cooker", "reuteri", 3)).toBe("holds");
+    expect(word("step-cooker", "warm-blend", 3)).toBe("misses");
     expect(word("bath", "warm-blend", 1)).toBe("holds");
     // Water in the basin at 41: the cooker ended the heat by itself.
     expect(word("step-cooker", "warm-blend", 1)).toBe("unproven");
   });
 
-  it("can be run again, and what it suggests to type works", () => {
+  it("shows a cooker that is still what it was, and what else makes its batches separate", () => {
+    const folder = temporaryFolder();
+    holdband(["demo", "story"], { cwd: folder });
+    const { out } = holdband(["recheck", "--kitchen", "story", "--json"], { cwd: folder });
+    const { recheck } = JSON.parse(out) as RecheckJson;
+    const cooker = recheck.rechecks.find((one) => one.appliance === "step-cooker");
+    expect(cooker).toMatchObject({ word: "not moved", thermometer: "shared" });
+    // The same appliance was simulated both times: any difference is the program's or the noise's.
+    expect(Math.abs(cooker!.level.difference)).toBeLessThan(0.1);
+    expect(recheck.due).toEqual([]);
+    expect(recheck.findings).toHaveLength(1);
+    const [batches] = recheck.findings;
+    expect(batches).toMatchObject({ culture: "reuteri", batches: 3, separated: 2 });
+    expect(batches!.now?.verdict).toBe("holds");
+    expect(batches!.causes.map(({ code }) => code)).toEqual(["held-too-long", "thin-milk"]);
+  });
+
+  it("can be run again, and what it suggests to type works", { timeout: 60_000 }, () => {
     const folder = temporaryFolder();
     const first = holdband(["demo", "d"], { cwd: folder });
     expect(holdband(["demo", "d"], { cwd: folder })).toEqual(first);

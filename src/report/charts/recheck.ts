@@ -14,7 +14,7 @@ import { down } from "./vertical.ts";
 import type { Vertical } from "./vertical.ts";
 
 const plotHeight = 210;
-const space = { left: 54, right: 58, top: 10, bottom: 46 } as const;
+const space = { left: 54, right: 68, top: 10, bottom: 46 } as const;
 const mostTicks = 6;
 /** Px a date needs beside the next one. */
 const dateWidth = { wide: 86, narrow: 82 } as const;

@@ -42,8 +42,8 @@ export const kitchenRecheck = async (page: KitchenPage): Promise<Markup | null> 
 <section aria-labelledby="recheck">
 <h2 id="recheck">${recheckHeading}</h2>
 ${trouble(page)}
-${rechecks.length === 0 ? null : markup`<p class="small">${onlySameSetUps} ${recheckChartsText}</p>`}
 ${blocks}
+${rechecks.length === 0 ? null : markup`<p class="small">${onlySameSetUps} ${recheckChartsText}</p>`}
 ${recheckFollows(view)}
 ${dueItems(view)}
 </section>`;

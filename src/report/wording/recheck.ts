@@ -37,12 +37,12 @@ export const recheckLooks: Readonly<Record<RecheckWord, VerdictWord>> = {
 export const baselineDay = ({ baseline }: Recheck): string =>
   calendarDay(baseline.startedAt) ?? "its first test";
 
-/** "0.3 °C (0.5 °F) warmer", or "as warm as then". */
+/** "0.3 °C (0.5 °F) warmer", or "the same". */
 export const warmerText = (
   { difference, standardUncertainty }: RecheckDifference,
   writing: Writing,
 ): string => {
-  if (looksLikeNone(difference, standardUncertainty, writing)) return "as warm as then";
+  if (looksLikeNone(difference, standardUncertainty, writing)) return "the same";
   const size = sizeOfDifference(writing, difference, standardUncertainty);
   return `${size} ${difference > 0 ? "warmer" : "colder"}`;
 };
