@@ -26,6 +26,7 @@ const lines: readonly string[] = [
   "  #   kind: cooker # or water bath, circulating bath, warming box, other",
   "  #   control: fixed",
   "  #   thermostat: unknown # or yes, no",
+  "  #   moved: 2026-05-01 # to another place, or repaired: tests before that day are questioned",
   "",
   "# What the food stands in: basin, jars in water, or jars in air.",
   "containers:",
@@ -33,6 +34,7 @@ const lines: readonly string[] = [
   "  #   stands: jars in water",
   "  #   volume: 0.5 L",
   "  #   count: 6",
+  "  #   changed: 2026-05-01 # other jars, another lid, another amount",
   "",
   "# What you culture: a name of the catalogue, or your own figures.",
   "cultures:",
@@ -54,9 +56,10 @@ const lines: readonly string[] = [
   "  #       probes:",
   "  #         Jar: { place: food, thermometer: stick }",
   "",
-  "# What you made.",
+  "# What you made; holdband batch writes it.",
   "batches:",
-  "  # - { date: 2026-10-06, culture: reuteri, appliance: warm-cooker, container: jars-in-water }",
+  "  # - { date: 2026-10-06, culture: reuteri, appliance: warm-cooker, container: jars-in-water,",
+  "  #     generation: 2, separated: a little }",
 ];
 
 /** Under 60 lines; every section is there, empty, with an example in comments. */

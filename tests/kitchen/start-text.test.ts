@@ -36,11 +36,11 @@ describe("startText", () => {
         altitude: 1450,
         room: { low: 17, high: 24 },
         thermometers: [{ id: "stick", accuracy: 1, checks: [{ kind: "ice" }] }],
-        appliances: [{ id: "warm-cooker", control: { kind: "fixed" } }],
-        containers: [{ id: "jars-in-water", volume: 0.5 }],
+        appliances: [{ id: "warm-cooker", control: { kind: "fixed" }, movedOn: "2026-05-01" }],
+        containers: [{ id: "jars-in-water", volume: 0.5, changedOn: "2026-05-01" }],
         cultures: [{ id: "reuteri" }, { id: "my-own", hours: 20 }],
         tests: [{ id: "warm-cooker-1", files: [{ probes: [{ thermometer: "stick" }] }] }],
-        batches: [{ culture: "reuteri", appliance: "warm-cooker" }],
+        batches: [{ culture: "reuteri", appliance: "warm-cooker", separated: "a little" }],
       },
     });
   });
