@@ -78,7 +78,7 @@ const guide = (folder: string): string =>
     "  holdband report --appliance step-cooker",
     "  holdband match",
     "  holdband next",
-  "  holdband recheck",
+    "  holdband recheck",
     "",
     `Open ${join(folder, reportPath)} in a browser to see the report.`,
   ].join("\n");
