@@ -24,9 +24,20 @@ const neverTested = ({ batches }: Reason<"never-tested">): string =>
   `${batches === 1 ? "a batch was" : `${batches} batches were`} made in it, and no water test of it is known`;
 
 const afterTest = (lastTested: string | null): string =>
-  lastTested === null ? "" : `, after its last test (${lastTested})`;
+  lastTested === null ? "" : `, after its last test, of ${lastTested}`;
 
-const clause = (reason: DueReason, { lastTested }: RecheckDue): string => {
+/** The last test is named once. */
+const changed = ({ date }: Reason<"container-changed">, { reasons, lastTested }: RecheckDue) => {
+  const named = reasons.some(({ code }) => code === "season" || code === "appliance-moved");
+  return `the container was changed on ${date}${named ? "" : afterTest(lastTested)}`;
+};
+
+const moved = ({ date }: Reason<"appliance-moved">, { reasons, lastTested }: RecheckDue) => {
+  const named = reasons.some(({ code }) => code === "season");
+  return `the appliance was moved or repaired on ${date}${named ? "" : afterTest(lastTested)}`;
+};
+
+const clause = (reason: DueReason, due: RecheckDue): string => {
   switch (reason.code) {
     case "separated-later":
       return separatedLater(reason);
@@ -35,11 +46,11 @@ const clause = (reason: DueReason, { lastTested }: RecheckDue): string => {
     case "never-tested":
       return neverTested(reason);
     case "season":
-      return `its last test (${lastTested}) is ${reason.monthsAgo} months old`;
+      return `its last test, of ${due.lastTested}, is ${reason.monthsAgo} months old`;
     case "appliance-moved":
-      return `the appliance was moved or repaired on ${reason.date}${afterTest(lastTested)}`;
+      return moved(reason, due);
     case "container-changed":
-      return `the container was changed on ${reason.date}${afterTest(lastTested)}`;
+      return changed(reason, due);
   }
 };
 

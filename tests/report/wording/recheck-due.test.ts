@@ -58,10 +58,10 @@ describe("dueText", () => {
     [{ ...twice, of: 2 }, "separated in each of the last 2 batches"],
     [{ code: "never-tested", batches: 1 }, "a batch was made in it, and no water test of it"],
     [{ code: "never-tested", batches: 4 }, "4 batches were made in it"],
-    [{ code: "season", monthsAgo: 5 }, "its last test (2026-02-01) is 5 months old"],
+    [{ code: "season", monthsAgo: 5 }, "its last test, of 2026-02-01, is 5 months old"],
     [
       { code: "appliance-moved", date: "2026-03-01" },
-      "moved or repaired on 2026-03-01, after its last test (2026-02-01)",
+      "moved or repaired on 2026-03-01, after its last test, of 2026-02-01",
     ],
     [{ code: "container-changed", date: "2026-03-01" }, "container was changed on 2026-03-01"],
   ])("%j", (reason, says) => expect(text(reason)).toContain(says));
@@ -71,6 +71,22 @@ describe("dueText", () => {
     expect(all).toContain("batch: whey separated in 2 of the last 3 batches; its last test");
     expect(all).not.toContain("generation 3");
     expect(all.match(/whey/g)).toHaveLength(1);
+  });
+});
+
+describe("the last test", () => {
+  const season = { code: "season", monthsAgo: 5 } as const;
+  const moved = { code: "appliance-moved", date: "2026-03-01" } as const;
+  const changed = { code: "container-changed", date: "2026-03-02" } as const;
+
+  it.each([[[season, moved, changed]], [[moved, changed]], [[changed]], [[season, changed]]])(
+    "is named once, %#",
+    (reasons) => expect(text(...reasons).match(/2026-02-01/g)).toHaveLength(1),
+  );
+
+  it("is not named where its day is not known", () => {
+    const unknown = dueText(due([moved], { lastTested: null }), names, plainWriting("degC"));
+    expect(unknown).toContain("moved or repaired on 2026-03-01 (common");
   });
 });
 
