@@ -10,7 +10,9 @@ import type {
   RecheckChart,
   RecheckDifference,
 } from "../../src/advice/recheck-types.ts";
+import type { KitchenAnalysis } from "../../src/kitchen-analysis-types.ts";
 import type { SetUp } from "../../src/kitchen/kitchen.ts";
+import { sampleKitchen } from "./sample-kitchen.ts";
 
 export const difference = (
   baseline: number,
@@ -217,3 +219,18 @@ export const sampleRecheck = (more: Partial<RecheckAdvice> = {}): RecheckAdvice 
   findings: Object.values(findings),
   ...more,
 });
+
+/** The invented kitchen with these rechecks. */
+export const recheckedKitchen = (
+  more: Partial<RecheckAdvice> = {},
+  whole: KitchenAnalysis = sampleKitchen(),
+): KitchenAnalysis => ({ ...whole, advice: { ...whole.advice, recheck: sampleRecheck(more) } });
+
+export const nothingToRecheck: RecheckAdvice = { rechecks: [], due: [], findings: [] };
+
+export const sampleDue = {
+  setUp: setUps.box,
+  lastTested: "2026-03-15",
+  reasons: [{ code: "appliance-moved", date: "2026-04-02" }],
+  usual: [],
+} as const satisfies RecheckAdvice["due"][number];
