@@ -1,4 +1,5 @@
 /** The shapes that go into the analysis and come out of it: plain data only. */
+import type { CultureGrowth } from "./culture/culture-growth.ts";
 import type { UncertaintyComponent, Verdict, Requirement } from "./culture/verdict-types.ts";
 import type { Phase, ProbeNight } from "./hold/hold.ts";
 import type { Notice } from "./notice.ts";
@@ -34,6 +35,8 @@ export interface ProbeAnalysis {
   readonly uncertainty: readonly UncertaintyComponent[];
   /** One per requirement, in the order asked; none for the room, nor for the bath beside a food probe. */
   readonly verdicts: readonly Verdict[];
+  /** What a model makes of the night for the cultures that have organisms; only where it has verdicts and a hold. */
+  readonly growth?: readonly CultureGrowth[];
 }
 
 export interface AnalysedFile {

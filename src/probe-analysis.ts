@@ -1,4 +1,5 @@
 import type { AnalysisRequest, ProbeAnalysis, RunToRun } from "./analysis-types.ts";
+import { growthOfCultures, type CultureGrowth } from "./culture/culture-growth.ts";
 import { combinedUncertainty, uncertaintyBudget } from "./culture/uncertainty-budget.ts";
 import type { VerdictEvidence } from "./culture/verdict-evidence.ts";
 import type { Verdict } from "./culture/verdict-types.ts";
@@ -54,8 +55,16 @@ const analyseProbe = (probe: ReadProbe, decided: boolean, context: ProbeContext)
     phases: probe.night.phases,
     ...holdUncertainty(probe.night.hold, evidence, verdicts),
     verdicts,
+    growth: decided ? growthOf(probe, context) : [],
   };
 };
+
+/** By the readings as they are corrected. */
+const growthOf = (
+  { night: { hold, phases }, series: { minutes, celsius } }: ReadProbe,
+  { request: { requirements } }: ProbeContext,
+): readonly CultureGrowth[] =>
+  hold === null ? [] : growthOfCultures(requirements, { minutes, celsius, phases });
 
 const holdUncertainty = (
   hold: Hold | null,

@@ -1,6 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { analyseProbes } from "../src/probe-analysis.ts";
+import { growthOverHold } from "../src/culture/growth-over-hold.ts";
+import { reuteri, thermophilus } from "../src/culture/organisms.ts";
 import { readProbes } from "../src/probe-night.ts";
+import { celsiusDifference } from "../src/quantity.ts";
 import { assumedThermometer } from "../src/thermometer/budget.ts";
 import { assumedRequest, filesOf, type ProbePlaces } from "./probe-files.ts";
 
@@ -43,5 +46,40 @@ describe("analyseProbes", () => {
   it("decides on the bath only where its water test has no probe in the food's place", () => {
     expect(counts(false)).toEqual([2, 2]);
     expect(counts(true)).toEqual([2, 0]);
+  });
+
+  it("reckons growth on the corrected readings of judged probes, for cultures with organisms", () => {
+    const [plain] = request.requirements;
+    const requirements = [
+      { ...plain!, culture: "yoghurt", growth: [thermophilus] },
+      { ...plain!, culture: "low", growth: [reuteri] },
+      plain!,
+    ];
+    const warmer = { ...assumedThermometer, correction: celsiusDifference(2) };
+    const probes = readProbes(
+      { ...request, together: true },
+      filesOf([
+        ["Jar", "food"],
+        ["Bath", "bath"],
+      ]),
+      warmer,
+    );
+    const [jar, bath] = analyseProbes(probes, {
+      ...context,
+      request: { ...request, requirements },
+    });
+    const { minutes, celsius } = jar!.series;
+    expect(celsius[300]! - filesOf([["Jar", "food"]])[0]!.readings.probes[0]!.celsius[300]!).toBe(
+      2,
+    );
+    expect(jar!.growth!.map(({ culture, organisms }) => [culture, organisms.length])).toEqual([
+      ["yoghurt", 1],
+      ["low", 0],
+    ]);
+    expect(jar!.growth![0]!.organisms[0]).toEqual({
+      ...growthOverHold({ minutes, celsius, phases: jar!.phases }, thermophilus),
+      limits: thermophilus,
+    });
+    expect(bath!.growth).toEqual([]);
   });
 });

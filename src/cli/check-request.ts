@@ -39,9 +39,9 @@ const fromCatalogue = (options: CheckOptions): Outcome<readonly Requirement[]> =
   for (const id of new Set(options.culture)) {
     const found = findCulture(id);
     if (!found.ok) return found;
-    const { id: culture, name, low, high, ceiling, hours: time } = found.value;
+    const { id: culture, name, low, high, ceiling, hours: time, growth } = found.value;
     const share = fraction(options.share ?? usualShare);
-    wanted.push({ culture, name, low, high, ceiling, hours: time, share });
+    wanted.push({ culture, name, low, high, ceiling, hours: time, share, growth });
   }
   return done(wanted);
 };

@@ -1,5 +1,6 @@
 import type { DwellTimes } from "../hold/dwell.ts";
 import type { Celsius, CelsiusDifference, Fraction, Hours } from "../quantity.ts";
+import type { GrowthLimits } from "./culture.ts";
 
 /** What a culture asks of a set-up. */
 export interface Requirement {
@@ -14,6 +15,8 @@ export interface Requirement {
   readonly hours: Hours;
   /** Share of the hours that must lie inside the window. */
   readonly share: Fraction;
+  /** Its organisms with the temperatures between which they grow; none for a window typed by hand. */
+  readonly growth?: readonly GrowthLimits[];
 }
 
 export type VerdictWord = "holds" | "misses" | "unproven";

@@ -9,9 +9,18 @@ import type { KitchenOptions } from "./kitchen-options.ts";
 
 /** What a culture asks of a set-up. */
 export const requirementOf = (
-  { id, name, low, high, ceiling, hours }: Culture,
+  { id, name, low, high, ceiling, hours, growth }: Culture,
   share: number,
-): Requirement => ({ culture: id, name, low, high, ceiling, hours, share: fraction(share) });
+): Requirement => ({
+  culture: id,
+  name,
+  low,
+  high,
+  ceiling,
+  hours,
+  share: fraction(share),
+  growth,
+});
 
 /** A batch may meet the room as the kitchen knows it and as it was during the test. */
 const wholeRange = (

@@ -8,6 +8,7 @@ import type { AnalysedFile, Analysis, ProbeAnalysis } from "../analysis.ts";
 import type { UncertaintyComponent, Verdict } from "../culture/verdict-types.ts";
 import type { Hold, Phase, WarmUp } from "../hold/hold.ts";
 import type { Notice } from "../notice.ts";
+import { growthEntry } from "./growth-contract.ts";
 import { plainWriting } from "./writing.ts";
 import { noticeSentence } from "./wording/notices.ts";
 import { probeContext, reasonTexts } from "./wording/reasons.ts";
@@ -126,6 +127,7 @@ export const probeEntry = (probe: ProbeAnalysis, analysis: Analysis) => ({
   verdicts: probe.verdicts.map((verdict) =>
     verdictEntry(verdict, probeContext(probe, analysis, writing)),
   ),
+  growth: (probe.growth ?? []).map(growthEntry),
 });
 
 /** The Analysis as contract version 1; plain data, ready for JSON.stringify. */

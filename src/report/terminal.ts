@@ -10,6 +10,7 @@ import { overview } from "./terminal-overview.ts";
 import { chanceOf, coloured, labelled, labelWidth, mark, safe } from "./terminal-page.ts";
 import type { Page, TerminalOptions } from "./terminal-page.ts";
 import { answerText, probeName } from "./wording/answers.ts";
+import { cultureLine } from "./wording/growth.ts";
 import { shortCultureName } from "./wording/cultures.ts";
 import { roleNames, setAsideNames } from "./wording/names.ts";
 import { nextStep } from "./wording/next-steps.ts";
@@ -85,8 +86,16 @@ const probeBlock = (probe: ProbeAnalysis, page: Page): string[] => {
     ...holdSummary(probe, page.analysis.share, page.writing).flatMap(({ label, text }) =>
       labelled(label, text, page),
     ),
+    ...growthLines(probe, page),
   ];
 };
+
+/** At most one for each culture. */
+const growthLines = ({ growth = [] }: ProbeAnalysis, page: Page): string[] =>
+  growth.flatMap((one) => {
+    const text = cultureLine(one, page.writing);
+    return text === null ? [] : labelled("Growth", text, page);
+  });
 
 /** The room needs no hold; it stands in one line. */
 const roomLine = (probe: ProbeAnalysis, page: Page): string[] => [

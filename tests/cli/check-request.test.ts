@@ -41,6 +41,7 @@ describe("checkRequest", () => {
       low: first.low,
       ceiling: first.ceiling,
       share: 0.95,
+      growth: first.growth,
     });
   });
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { reuteri } from "../../src/culture/organisms.ts";
 import { requirementOf, testRequest } from "../../src/kitchen-analysis/test-request.ts";
 import { analyseThermometer } from "../../src/kitchen-analysis/thermometers.ts";
 import { checkedPen, jar, kitchenOf, options, testFile, waterTest } from "./small-kitchen.ts";
@@ -20,6 +21,7 @@ describe("testRequest", () => {
     expect(requirements).toMatchObject([
       { culture: "reuteri", low: 36.5, high: 39.5, share: 0.95 },
     ]);
+    expect(requirements[0]!.growth).toEqual([reuteri]);
     expect(requirements[0]).toEqual(requirementOf(kitchenOf([]).cultures[0]!, 0.95));
   });
 

@@ -15,9 +15,10 @@ import {
   severalProbes,
   unprovenNight,
 } from "./sample-analysis.ts";
+import { grownNight } from "./sample-growth.ts";
 
 const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core"), "utf8");
-const nights = { severalProbes, unprovenNight, missesNight, hostileNight };
+const nights = { severalProbes, unprovenNight, missesNight, hostileNight, grownNight };
 
 interface AxeResult {
   readonly passes: readonly unknown[];

@@ -9,9 +9,13 @@ import {
   severalProbes,
   unprovenNight,
 } from "./sample-analysis.ts";
+import { grownNight } from "./sample-growth.ts";
 
 const wide = { colour: false, ascii: false, width: 80, report: "night.html" };
 const nights = { holdsNight, unprovenNight, missesNight, noHoldNight, severalProbes };
+
+const growthLines = (text: string): readonly string[] =>
+  text.split("\n").filter((line) => line.startsWith("  Growth"));
 
 describe("toTerminal", () => {
   it.each(Object.entries(nights))("writes %s as kept", (name, night) => {
@@ -50,6 +54,16 @@ describe("toTerminal", () => {
     expect(codes.length).toBe(12);
     // oxlint-disable-next-line no-control-regex
     expect(coloured.replaceAll(/\u001b\[[\d;]*m/g, "")).toBe(toTerminal(severalProbes(), wide));
+  });
+
+  it("gives growth one line for each culture that has figures", () => {
+    expect(growthLines(toTerminal(holdsNight(), wide))).toEqual([]);
+    // Whether the figures are right: tests/report/sections/growth.test.ts, from the same night.
+    const lines = growthLines(toTerminal(grownNight(), wide));
+    expect(lines).toEqual([
+      "  Growth    yoghurt: 92 % to > 99 % of the fastest, by a model",
+      "  Growth    warm-blend, 1 of 2 organisms: 57 % of the fastest, by a model",
+    ]);
   });
 
   it.each([40, 60, 80, 120])("keeps to %d columns", (width) => {

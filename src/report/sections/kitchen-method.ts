@@ -7,6 +7,7 @@ import type { Markup } from "../markup.ts";
 import { tolerance, uncertainty } from "../temperature-text.ts";
 import { kitchenMethodSteps } from "../wording/kitchen-method.ts";
 import { endedHold, measured, roomReach, untold } from "../wording/method.ts";
+import { growthMethod } from "./growth-method.ts";
 import { kitchenAssumed } from "./kitchen-assumed.ts";
 import { fellAway, list, promise, roomLine, stepList, verdictWords } from "./method.ts";
 
@@ -64,5 +65,6 @@ ${list([promise({ probes: longest }, writing), ...untold])}
 <h3>Words and method</h3>
 ${verdictWords(analysis, writing)}
 ${stepList(kitchenMethodSteps)}
+${growthMethod(probes, writing)}
 </section>`;
 };

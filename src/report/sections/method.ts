@@ -8,6 +8,7 @@ import { duration } from "../time-text.ts";
 import { endedHold, measured, methodSteps, roomReach, untold } from "../wording/method.ts";
 import type { MethodStep } from "../wording/method.ts";
 import type { Writing } from "../writing.ts";
+import { growthMethod } from "./growth-method.ts";
 
 /** Where a culture's hours reach past the hours tested, in words. */
 export const promise = (
@@ -90,5 +91,6 @@ ${list([promise(analysis, writing), ...untold])}
 <h3>Words and method</h3>
 ${verdictWords(analysis, writing)}
 ${stepList(methodSteps)}
+${growthMethod(analysis.probes, writing)}
 </section>`;
 };

@@ -12,6 +12,7 @@ import { phaseName, roleNames } from "../wording/names.ts";
 import { dwellBlock } from "./dwell.ts";
 import { figure } from "./figure.ts";
 import { nightFigure } from "./night-chart.ts";
+import { growthPart } from "./growth.ts";
 import { more } from "./more.ts";
 import { headedPairsTable } from "./pairs-table.ts";
 import { answersFor, startOf } from "./probe-page.ts";
@@ -69,6 +70,7 @@ export const nightParts = async (page: ProbePage, level: HeadingLevel): Promise<
 ${await holdFigure(page, level)}
 ${dwells.length === 0 ? null : markup`${heading(level, "Time inside and outside")}\n${dwells}`}
 ${table === null ? null : markup`${heading(level, "In figures")}\n${table}`}
+${growthPart(page, level)}
 ${phases === null ? null : more("What happened when", phases)}`;
 };
 
