@@ -16,6 +16,7 @@ import { markOf, unreadTests } from "./kitchen-page.ts";
 import { dateAndClock } from "./time-text.ts";
 import { dueText } from "./wording/recheck-due.ts";
 import { whatFollows } from "./wording/recheck-follow.ts";
+import type { Follow } from "./wording/recheck-follow.ts";
 import { recheckSentence } from "./wording/recheck.ts";
 import type { RecheckView } from "./wording/recheck.ts";
 import { separationCauseText } from "./wording/separation-causes.ts";
@@ -65,6 +66,13 @@ const dueEntry = ({ setUp, ...due }: RecheckDue, { analysis }: RecheckView) => (
   text: dueText({ setUp, ...due }, analysis.kitchen, writing),
 });
 
+const followEntry = ({ setUp, culture, text, advice }: Follow) => ({
+  ...setUp,
+  culture,
+  text,
+  advice,
+});
+
 /** Plain data; numbers are rounded by the contract it becomes part of. */
 export const recheckEntry = (analysis: KitchenAnalysis) => {
   const { recheck } = analysis.advice;
@@ -73,12 +81,7 @@ export const recheckEntry = (analysis: KitchenAnalysis) => {
     rechecks: recheck.rechecks.map((one) => recheckedEntry(one, view)),
     due: recheck.due.map((one) => dueEntry(one, view)),
     findings: recheck.findings.map((one) => findingEntry(one, view)),
-    follows: whatFollows(view).map(({ setUp, culture, text, advice }) => ({
-      ...setUp,
-      culture,
-      text,
-      advice,
-    })),
+    follows: whatFollows(view).map(followEntry),
     log: associationTexts(recheck, (culture) => markOf(analysis, culture), writing),
   };
 };

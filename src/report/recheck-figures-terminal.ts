@@ -25,7 +25,7 @@ const rowsOf = (recheck: Recheck, screen: KitchenTerminal): readonly (readonly s
   ];
   const figures = recheckFigures(recheck, screen.writing).map((one) => [
     one.name,
-    one.then,
+    one.before,
     one.now,
     one.changed ? `${one.change} *` : one.change,
   ]);

@@ -33,10 +33,10 @@ const figuresTable = (recheck: Recheck, { writing }: KitchenPage): Markup =>
       dated("Newest", recheck.newest.startedAt),
       `Change, 95${writing.space}% range`,
     ],
-    rows: recheckFigures(recheck, writing).map(({ name, then, now, change, range, changed }) => ({
+    rows: recheckFigures(recheck, writing).map(({ name, before, now, change, range, changed }) => ({
       head: name,
       cells: [
-        then,
+        before,
         now,
         markup`${changed ? markup`<b>${change}</b>, more than chance` : change}<span class="asked">${range}</span>`,
       ],

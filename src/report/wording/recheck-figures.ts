@@ -7,7 +7,7 @@ import type { Writing } from "../writing.ts";
 
 export interface RecheckFigure {
   readonly name: string;
-  readonly then: string;
+  readonly before: string;
   readonly now: string;
   readonly change: string;
   /** The middle 95 % of it. */
@@ -80,7 +80,7 @@ export const recheckFigures = (recheck: Recheck, writing: Writing): readonly Rec
     return [
       {
         name: look.name,
-        then: look.value(writing, one.baseline, one),
+        before: look.value(writing, one.baseline, one),
         now: look.value(writing, one.now, one),
         change: look.change(writing, one),
         range: look.range(writing, one),

@@ -31,11 +31,11 @@ describe("the stretch of temperature of a chart of tests", () => {
   });
 
   it("is in the drawn unit", () => {
-    const celsius = recheckDomain(input);
+    const shown = recheckDomain(input);
     const fahrenheit = recheckDomain({ ...input, unit: "degF" });
     expect(fahrenheit.low).toBeGreaterThan(95);
     // The least air is the same number in both units, so it is a little less of a stretch in degF.
-    expect((fahrenheit.high - fahrenheit.low) / 1.8).toBeCloseTo(celsius.high - celsius.low, 0);
+    expect((fahrenheit.high - fahrenheit.low) / 1.8).toBeCloseTo(shown.high - shown.low, 0);
   });
 
   it("has only windows that reach into it, or nearly so", () => {

@@ -18,14 +18,14 @@ describe("the figures of two tests", () => {
     ]);
     expect(figures[0]).toEqual({
       name: "Average",
-      then: "41.2 °C (106.2 °F)",
+      before: "41.2 °C (106.2 °F)",
       now: "42.6 °C (108.7 °F)",
       change: "+1.4 °C (+2.5 °F)",
       range: "+0.8 to +2.0 °C (+1.5 to +3.6 °F)",
       changed: true,
     });
     expect(figures[4]).toMatchObject({
-      then: "1 h 35 min",
+      before: "1 h 35 min",
       now: "2 h 40 min",
       change: "+1 h 5 min",
       range: "+16 min to +1 h 54 min",

@@ -59,10 +59,10 @@ describe("the causes", () => {
   });
 });
 
-describe("the whole log", () => {
-  const say = (all: readonly BatchFinding[]) =>
-    associationTexts({ findings: all }, (culture) => culture.toUpperCase(), view.writing);
+const say = (all: readonly BatchFinding[]) =>
+  associationTexts({ findings: all }, (culture) => culture.toUpperCase(), view.writing);
 
+describe("the whole log", () => {
   it("says once for each culture whether separation goes with the temperature", () => {
     const texts = say([outside, { ...outside, setUp: elsewhere.setUp }]);
     expect(texts).toEqual([
