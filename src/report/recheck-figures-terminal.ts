@@ -29,9 +29,7 @@ const rowsOf = (recheck: Recheck, screen: KitchenTerminal): readonly (readonly s
     one.now,
     one.changed ? `${one.change} *` : one.change,
   ]);
-  return [head, ...figures].map((row) =>
-    row.map((cell) => safe(cell, screen).replaceAll("\u00a0", " ")),
-  );
+  return [head, ...figures].map((row) => row.map((cell) => safe(cell, screen)));
 };
 
 const changedNote = (recheck: Recheck, { writing }: KitchenTerminal): string[] =>
@@ -55,6 +53,8 @@ export const figureLines = (recheck: Recheck, screen: KitchenTerminal): string[]
   const note = changedNote(recheck, screen).map((text) => indent + text);
   if (whole > screen.width) return [...listLines(rows, screen), ...note];
   const line = (row: readonly string[]): string =>
-    (indent + row.map((cell, at) => padded(cell, widths[at] ?? 0)).join(" ".repeat(gap))).trimEnd();
+    (indent + row.map((cell, at) => padded(cell, widths[at] ?? 0)).join(" ".repeat(gap)))
+      .replaceAll("\u00a0", " ")
+      .trimEnd();
   return [...rows.map(line), ...note];
 };

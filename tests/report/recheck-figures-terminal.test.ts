@@ -26,6 +26,8 @@ describe("two tests side by side", () => {
     const lines = figureLines(moved, at(60));
     expect(lines[0]).toMatch(/^ {2}Average 41\.2 °C .+, now 42\.6 °C/);
     expect(lines.at(-1)).toBe("  * more than chance");
+    // A number is never parted from its unit.
+    for (const line of lines) expect(line).not.toMatch(/^ *°[CF]|\d$/);
   });
 
   it.each([40, 60, 80, 120])("keep to %d columns", (width) => {

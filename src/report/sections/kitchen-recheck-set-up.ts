@@ -5,6 +5,7 @@ import type { KitchenPage } from "../kitchen-page.ts";
 import { markup } from "../markup.ts";
 import type { Markup } from "../markup.ts";
 import { calendarDay } from "../time-text.ts";
+import { wholeDates } from "../whole-dates.ts";
 import { isFarOff, nearCultures, recheckCultureText } from "../wording/recheck-cultures.ts";
 import { recheckFigures, recheckRemarks } from "../wording/recheck-figures.ts";
 import {
@@ -19,16 +20,16 @@ import { fullSetUpText } from "../wording/set-ups.ts";
 import { recheckChartFigure } from "./kitchen-recheck-chart.ts";
 import { rowsTable } from "./rows-table.ts";
 
-const dated = (name: string, startedAt: number | null): string => {
+const dated = (name: string, startedAt: number | null): Markup => {
   const day = calendarDay(startedAt);
-  return day === null ? name : `${name}, ${day}`;
+  return markup`${wholeDates(day === null ? name : `${name}, ${day}`)}`;
 };
 
 const figuresTable = (recheck: Recheck, { writing }: KitchenPage): Markup =>
   rowsTable({
     caption: "What the two tests show",
     columns: [
-      "Of the hold",
+      "Hold",
       dated("Baseline", recheck.baseline.startedAt),
       dated("Newest", recheck.newest.startedAt),
       `Change, 95${writing.space}% range`,

@@ -10,7 +10,7 @@ export interface TableRow {
 
 interface TableParts {
   readonly caption: string;
-  readonly columns: readonly [string, ...string[]];
+  readonly columns: readonly [string, ...(string | Markup)[]];
   readonly rows: readonly TableRow[];
 }
 

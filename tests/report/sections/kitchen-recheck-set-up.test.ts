@@ -27,7 +27,7 @@ describe("one set-up against its baseline", () => {
       /^Average.+41\.2 °C.+42\.6 °C.+\+1\.4 °C.+, more than chance.+\+0\.8 to/,
     );
     expect(rows[1]).not.toContain("more than chance");
-    expect(html).toContain("Baseline, 2026-01-02");
+    expect(visibleText(html)).toContain("Baseline, 2026-01-02");
     expect(await block(cannotTell)).toContain(">Baseline<");
   });
 
