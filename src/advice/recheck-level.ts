@@ -1,7 +1,9 @@
 import type { HeldTest, Response } from "./response.ts";
+import { assumedDeviation } from "../culture/run-to-run.ts";
 import { effectiveDegreesOfFreedom } from "../stats/effective-degrees-of-freedom.ts";
 import { studentTQuantile } from "../stats/student-t.ts";
 import { resolutionUncertainty } from "../thermometer/budget.ts";
+import { scatterPrior } from "./response-prior.ts";
 import type { RecheckDifference } from "./recheck-types.ts";
 
 /** Figures of two tests of one set-up. */
@@ -73,10 +75,21 @@ export const levelDifference = ({
     ...thermometers,
     known(roomDoubt(before, baseline, newest)),
     {
-      standardUncertainty: Math.SQRT2 * before.fit.scale,
+      standardUncertainty: Math.SQRT2 * runDeviation(before),
       degreesOfFreedom: before.fit.degreesOfFreedom,
     },
   ]);
+};
+
+/**
+ * Standard deviation of single runs for a recheck. Calling an appliance moved is
+ * a claim, so the prior scatter is the larger one that a verdict assumes from
+ * run to run, in place of the response's own, with the same weight.
+ */
+export const runDeviation = ({ fit: { scale, degreesOfFreedom } }: Response): number => {
+  const { standardDeviation, degreesOfFreedom: weight } = scatterPrior;
+  const more = weight * (assumedDeviation ** 2 - standardDeviation ** 2);
+  return Math.sqrt(scale ** 2 + more / degreesOfFreedom);
 };
 
 /** What a warmer or cooler room, and not knowing it, does to the level, degC. */

@@ -2,7 +2,7 @@ import { setUpKey } from "../kitchen/set-up.ts";
 import type { AdviceInput, DecidedSetUp } from "./advice-input.ts";
 import { recheckChart } from "./recheck-chart.ts";
 import { isMove, recheckCultures } from "./recheck-cultures.ts";
-import { levelDifference, type TestPair } from "./recheck-level.ts";
+import { levelDifference, runDeviation, type TestPair } from "./recheck-level.ts";
 import { shapeDifferences } from "./recheck-shape.ts";
 import type { Recheck, RecheckCulture, RecheckDifference, RecheckWord } from "./recheck-types.ts";
 import { fitResponse, type HeldTest } from "./response.ts";
@@ -47,7 +47,6 @@ const recheck = (input: AdviceInput, tested: DecidedSetUp, tests: readonly HeldT
   };
   const level = levelDifference(pair);
   const cultures = recheckCultures(pair, level, input);
-  const { fit } = pair.before;
   return {
     setUp: tested.setUp,
     baseline: { testId: baseline.id, startedAt: baseline.startedAt },
@@ -57,7 +56,7 @@ const recheck = (input: AdviceInput, tested: DecidedSetUp, tests: readonly HeldT
     ...shapeDifferences(pair),
     word: overall(level, cultures),
     cultures,
-    chart: recheckChart(tests, fit.scale, tests.length > 2),
+    chart: recheckChart(tests, runDeviation(pair.before), tests.length > 2),
   };
 };
 

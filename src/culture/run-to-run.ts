@@ -9,7 +9,7 @@ import { mean } from "../stats/summary.ts";
 export const assumedRunToRun = celsiusDifference(0.3);
 
 /** The same as standard deviation of single runs: two runs differ by sqrt(2) of it. */
-const assumedDeviation = assumedRunToRun / Math.SQRT2;
+export const assumedDeviation = assumedRunToRun / Math.SQRT2;
 /** The assumption counts as much as this many repeats (an assumption itself). */
 const assumedRepeats = 2;
 

@@ -56,6 +56,12 @@ describe("levelDifference", () => {
     );
   });
 
+  it("begins with the scatter that a verdict assumes from run to run", () => {
+    // Two single runs of 0.3 / sqrt(2) each differ by 0.3; the constructed holds leave next to nothing open.
+    const { standardUncertainty } = levelDifference(pairOf([38, 38]));
+    expect(Math.abs(standardUncertainty - 0.3)).toBeLessThan(0.03);
+  });
+
   it("is surer once repeats have shown how far runs scatter", () => {
     const few = levelDifference(pairOf([38, 38]));
     const many = levelDifference(pairOf([38, 38.02, 37.98, 38.01, 37.99, 38]));
