@@ -7,13 +7,16 @@ import { matchCultures } from "./match.ts";
 import { nextTests } from "./next-tests.ts";
 import { openVerdicts } from "./open-verdicts.ts";
 import { recheckAdvice } from "./recheck-advice.ts";
+import { sinceMoves } from "./since-moves.ts";
 
 /**
  * The advice on a kitchen: what each appliance can do for each culture and with
  * which set-up, which appliance for which culture when all run at once, and the
  * water test worth doing next.
  */
-export const adviseKitchen = (input: AdviceInput): KitchenAdvice => {
+export const adviseKitchen = (whole: AdviceInput): KitchenAdvice => {
+  const recheck = recheckAdvice(whole);
+  const input = sinceMoves(whole, recheck.rechecks);
   const advised = input.kitchen.appliances
     .filter(({ id }) => input.appliance === null || id === input.appliance)
     .map((appliance) => adviseAppliance(appliance, input));
@@ -31,7 +34,7 @@ export const adviseKitchen = (input: AdviceInput): KitchenAdvice => {
       floor: leastProbability,
     }),
     next: { tests: nextTests(advised, input), open: openVerdicts(input) },
-    recheck: recheckAdvice(input),
+    recheck,
     floor: leastProbability,
   };
 };
