@@ -49,5 +49,7 @@ export const growthPart = ({ probe, writing }: ProbePage, level: HeadingLevel): 
   const content = markup`<p class="small">${nightLead(hold.hours, writing)}<a href="#${growthPlace}">${nightLimits}</a>${nightCaution}</p>
 <ul>
 ${lines}</ul>`;
-  return organisms.length > 1 ? more(title, content) : markup`${heading(level, title)}\n${content}`;
+  return organisms.length > 1
+    ? markup`${more(title, content)}\n`
+    : markup`${heading(level, title)}\n${content}\n`;
 };

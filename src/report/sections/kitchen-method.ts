@@ -64,7 +64,6 @@ ${kitchenAssumed(page)}
 ${list([promise({ probes: longest }, writing), ...untold])}
 <h3>Words and method</h3>
 ${verdictWords(analysis, writing)}
-${stepList(kitchenMethodSteps)}
-${growthMethod(probes, writing)}
+${stepList(kitchenMethodSteps)}${growthMethod(probes, writing)}
 </section>`;
 };

@@ -90,7 +90,6 @@ ${list(assumed)}
 ${list([promise(analysis, writing), ...untold])}
 <h3>Words and method</h3>
 ${verdictWords(analysis, writing)}
-${stepList(methodSteps)}
-${growthMethod(analysis.probes, writing)}
+${stepList(methodSteps)}${growthMethod(analysis.probes, writing)}
 </section>`;
 };

@@ -70,8 +70,7 @@ export const nightParts = async (page: ProbePage, level: HeadingLevel): Promise<
 ${await holdFigure(page, level)}
 ${dwells.length === 0 ? null : markup`${heading(level, "Time inside and outside")}\n${dwells}`}
 ${table === null ? null : markup`${heading(level, "In figures")}\n${table}`}
-${growthPart(page, level)}
-${phases === null ? null : more("What happened when", phases)}`;
+${growthPart(page, level)}${phases === null ? null : more("What happened when", phases)}`;
 };
 
 /** The same under the probe's own heading. */
