@@ -43,6 +43,8 @@ export interface SettledTest {
   readonly room: RoomFigure;
   /** How the food followed its bath, where both were measured and it could be told. */
   readonly response: ContainerResponse | null;
+  /** How much it counts beside other tests; 1 where nothing is said. */
+  readonly weight?: number;
   /** Too short, or too seldom read, to prove anything. */
   readonly tooLittle: boolean;
 }

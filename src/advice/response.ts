@@ -121,7 +121,7 @@ const testRow = (
 const testWeight = (terms: readonly DesignTerm[], { settled }: HeldTest): number => {
   const room = terms.find(({ term }) => term.code === "room")!.prior.mean;
   const unseen = (room * settled.room.standardDeviation) / scatterPrior.standardDeviation;
-  return (settled.tooLittle ? shortTestWeight : 1) / (1 + unseen ** 2);
+  return ((settled.weight ?? 1) * (settled.tooLittle ? shortTestWeight : 1)) / (1 + unseen ** 2);
 };
 
 /** A range that was said is where the room lies evenly; its days' means lie nearer the middle. */

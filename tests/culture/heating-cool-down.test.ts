@@ -15,9 +15,9 @@ const level = { to: 43, of: "ceiling" } as const;
 const pot = (until: number, from = 0) => {
   const count = until - from + 1;
   const minutes = Float64Array.from({ length: count }, (_, index) => from + index);
-  const at = (t: number): number => (t <= 20 ? 92 : 20 + 72 * Math.exp(-(t - 20) / 50));
-  return { minutes, celsius: minutes.map(at) };
+  return { minutes, celsius: minutes.map(potAt) };
 };
+const potAt = (t: number): number => (t <= 20 ? 92 : 20 + 72 * Math.exp(-(t - 20) / 50));
 
 const coolDown = (readings: ReturnType<typeof pot>, to = level) =>
   heatingCoolDown(readings, target, to, thermometer, { low: 18, high: 22 });
