@@ -10,12 +10,14 @@ export const batchFindings = (
   input: AdviceInput,
   rechecks: readonly Recheck[],
 ): readonly BatchFinding[] =>
-  groupsOf(input).map(({ setUp, culture, batches }): BatchFinding => {
+  groupsOf(input).flatMap(({ setUp, culture, batches }): readonly BatchFinding[] => {
+    const known = input.kitchen.cultures.find(({ id }) => id === culture);
+    // Asked about some cultures only, the log still names the others.
+    if (known === undefined) return [];
     const tested = testedSetUp(input, setUp);
     const now = nowOf(input, rechecks, tested, culture);
-    const known = input.kitchen.cultures.find(({ id }) => id === culture)!;
     const outside = now !== null && now.verdict === "misses";
-    return {
+    const finding: BatchFinding = {
       setUp,
       culture,
       batches: batches.length,
@@ -26,6 +28,7 @@ export const batchFindings = (
         : separationCauses(batches, { culture: known, level: tested?.mean ?? null }),
       association: separationAssociation(outcomesOf(input, culture)),
     };
+    return [finding];
   });
 
 interface Group {

@@ -55,6 +55,10 @@ describe("batchFindings", () => {
     expect(untested!.causes.length).toBeGreaterThan(0);
   });
 
+  it("says nothing of a culture that was not asked about", () => {
+    expect(found([38], [...log, batch({ culture: "another" })])).toHaveLength(1);
+  });
+
   it("keeps to the appliance asked for", () => {
     expect(found([38], log, "cooker")).toHaveLength(1);
     expect(found([38], log, "box")).toEqual([]);
