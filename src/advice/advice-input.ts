@@ -1,7 +1,7 @@
 /** What the advice is made from: tests already read, set-ups already decided. Temperatures in degC. */
 import type { ContainerResponse } from "../container/container-response.ts";
 import type { HeldEvidence } from "../culture/hold-plays.ts";
-import type { NamedThermometer } from "../culture/pooled-thermometer.ts";
+import type { NamedThermometer } from "../culture/thermometer-doubt.ts";
 import type { RunScatter } from "../culture/run-to-run.ts";
 import type { Requirement, Verdict } from "../culture/verdict-types.ts";
 import type { Kitchen, SetUp } from "../kitchen/kitchen.ts";

@@ -7,7 +7,13 @@ import type { Requirement } from "../culture/verdict-types.ts";
 import { attenuation } from "../container/attenuation.ts";
 import type { ResponseFigure } from "../container/container-response.ts";
 import type { Setting, SetUp } from "../kitchen/kitchen.ts";
-import { assumedSwing, carriedSwing, withSwing, type CarriedSwing } from "./carried-swing.ts";
+import {
+  assumedSwing,
+  carriedSwing,
+  sameSwing,
+  withSwing,
+  type CarriedSwing,
+} from "./carried-swing.ts";
 import { gatherPlays, type GatheredPlays } from "./gathered-plays.ts";
 import type { HeldTest, Response } from "./response.ts";
 
@@ -86,7 +92,7 @@ const testedShape = (
   const from = place === "bath" ? null : lagOf(response, reference.setUp.container);
   const to = lagOf(response, container);
   const carried: CarriedSwing = same
-    ? { factors: [{ factor: 1, weight: 1 }], added: 0 }
+    ? sameSwing
     : carriedSwing(hold.swing, from, to, response.thermostat !== false);
   const middle = carried.factors.reduce((sum, { factor, weight }) => sum + factor * weight, 0);
   const peakToPeak = hold.swing === null ? 2 * carried.added : middle * hold.swing.peakToPeak;

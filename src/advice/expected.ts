@@ -6,7 +6,7 @@ import type { RoomFigure } from "./advice-input.ts";
 import type { DesignTerm } from "./response-design.ts";
 import type { Response } from "./response.ts";
 import type { ExpectedLevel } from "./response-types.ts";
-import { thermometerDoubt, type ThermometerDoubt } from "./thermometer-doubt.ts";
+import { thermometerDoubt, type ThermometerDoubt } from "../culture/thermometer-doubt.ts";
 
 /** The next run's hold mean, with the doubts kept apart. */
 export interface Expected {

@@ -14,7 +14,7 @@ import type { NextTest } from "./next-types.ts";
 import { readingInterval } from "./reading-interval.ts";
 import { expectedRun } from "./expected.ts";
 import { testsOf } from "./response.ts";
-import type { ThermometerDoubt } from "./thermometer-doubt.ts";
+import type { ThermometerDoubt } from "../culture/thermometer-doubt.ts";
 import { testOutcomes, type Outcome, type TestedSoFar } from "./test-outcomes.ts";
 
 /** A night's hold, hours (common practice, no source). */

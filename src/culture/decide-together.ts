@@ -8,7 +8,8 @@ import {
   type HeldEvidence,
   type HoldPlays,
 } from "./hold-plays.ts";
-import { pooledThermometer, type NamedThermometer } from "./pooled-thermometer.ts";
+import { pooledThermometer } from "./pooled-thermometer.ts";
+import type { NamedThermometer } from "./thermometer-doubt.ts";
 import type { ScenarioPlay } from "./probability.ts";
 import { strengthLikelihoods, testedHours } from "./scenarios.ts";
 import { shiftedEvidence, shiftedPlays } from "./shifted-hold.ts";

@@ -1,13 +1,7 @@
 import { celsiusDifference } from "../quantity.ts";
 import type { ThermometerStatement } from "../thermometer/budget.ts";
 import { mean } from "../stats/summary.ts";
-
-/** A thermometer with what tells it from others. */
-export interface NamedThermometer {
-  /** null: nobody said which; all such are taken for one and the same. */
-  readonly thermometerId: string | null;
-  readonly thermometer: ThermometerStatement;
-}
+import { thermometerDoubt, type NamedThermometer } from "./thermometer-doubt.ts";
 
 const least: readonly ThermometerStatement["from"][] = ["assumed", "stated", "measured"];
 
@@ -28,31 +22,15 @@ export const pooledThermometer = (tests: readonly NamedThermometer[]): Thermomet
   const [first] = tests;
   if (first === undefined) throw new RangeError("no thermometer to pool");
   if (tests.length === 1) return first.thermometer;
-  const groups = byThermometer(tests);
-  const [only] = groups;
-  const specified = only!.every(({ accuracy }) => accuracy !== null) && groups.length === 1;
+  const share = 1 / tests.length;
+  const { standardUncertainty, halfWidth } = thermometerDoubt(
+    tests.map(({ thermometerId, thermometer }) => ({ thermometerId, thermometer, share })),
+  );
   const statements = tests.map(({ thermometer }) => thermometer);
   return {
     correction: celsiusDifference(mean(statements.map(({ correction }) => correction))),
-    standardUncertainty: celsiusDifference(
-      Math.hypot(...groups.map((group) => summedUncertainty(group) / tests.length)),
-    ),
+    standardUncertainty: celsiusDifference(standardUncertainty),
     from: least.find((from) => statements.some((one) => one.from === from))!,
-    accuracy: specified
-      ? celsiusDifference(mean(only!.map(({ accuracy }) => accuracy ?? 0)))
-      : null,
+    accuracy: halfWidth === null ? null : celsiusDifference(halfWidth),
   };
 };
-
-const byThermometer = (tests: readonly NamedThermometer[]): ThermometerStatement[][] => {
-  const groups = new Map<string | null, ThermometerStatement[]>();
-  for (const { thermometerId, thermometer } of tests) {
-    const group = groups.get(thermometerId) ?? [];
-    groups.set(thermometerId, group);
-    group.push(thermometer);
-  }
-  return [...groups.values()];
-};
-
-const summedUncertainty = (group: readonly ThermometerStatement[]): number =>
-  group.reduce((sum, { standardUncertainty }) => sum + standardUncertainty, 0);

@@ -1,3 +1,4 @@
+import { monthsBetween } from "../advice/calendar-days.ts";
 import type { ThermometerAnalysis } from "../kitchen-analysis-types.ts";
 import type { KitchenThermometer } from "../kitchen/kitchen.ts";
 import { notice, type Notice } from "../notice.ts";
@@ -27,7 +28,8 @@ export const analyseThermometer = (
     corrections: toldAt.map((reading) => correctionAt(model, reading)),
     doubts: { reading: doubtsToldAt, parts: doubtsAt(model, doubtsToldAt) },
     questions,
-    checked: checked === null ? null : { ...checked, monthsAgo: monthsSince(checked) },
+    checked:
+      checked === null ? null : { ...checked, monthsAgo: monthsBetween(checked.date, today) },
   };
 };
 
@@ -51,21 +53,6 @@ export const thermometerNotices = (analysis: ThermometerAnalysis): readonly Noti
     notices.push(notice("check-old", { thermometer: name, months: checked.monthsAgo }));
   }
   return notices;
-};
-
-const monthOf = (date: Date): number => date.getUTCFullYear() * 12 + date.getUTCMonth();
-
-/** Whole calendar months since a check. */
-const monthsSince = ({
-  date,
-  daysAgo,
-}: {
-  readonly date: string;
-  readonly daysAgo: number;
-}): number => {
-  const from = new Date(`${date}T00:00:00Z`);
-  const to = new Date(from.getTime() + daysAgo * 86_400_000);
-  return monthOf(to) - monthOf(from) - (to.getUTCDate() < from.getUTCDate() ? 1 : 0);
 };
 
 const kindNames = {

@@ -2,13 +2,15 @@
 import { openRawFile } from "../../folder/open-raw-file.ts";
 import { analyseKitchen } from "../../kitchen-analysis.ts";
 import type { KitchenAnalysis } from "../../kitchen-analysis-types.ts";
-import { failed, problemText } from "../../problem.ts";
+import { done, failed, problemText } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
 import { usualConfidence, usualShare } from "../check-request.ts";
 import type { Shell } from "../command-result.ts";
 import { localDay } from "../local-day.ts";
 import { startProgress } from "../progress.ts";
+import { folderOf, openKitchen } from "./kitchen-folder.ts";
 import type { OpenKitchen } from "./kitchen-folder.ts";
+import { applianceOf } from "./known-ids.ts";
 
 /** Tests there are, and none of them can be read: better refused than answered from nothing. */
 const nothingRead = ({ tests }: KitchenAnalysis): Outcome<never> | null => {
@@ -39,4 +41,16 @@ export const analyseFolder = async (
   }).finally(progress.end);
   if (!analysis.ok) return analysis;
   return nothingRead(analysis.value) ?? analysis;
+};
+
+/** Opens the kitchen that was said and analyses it, or only the appliance that was asked for. */
+export const analyseAsked = async (
+  options: Parameters<typeof folderOf>[0] & { readonly appliance?: string | undefined },
+  shell: Shell,
+): Promise<Outcome<KitchenAnalysis>> => {
+  const opened = await openKitchen(folderOf(options));
+  if (!opened.ok) return opened;
+  const appliance = options.appliance ?? null;
+  const known = appliance === null ? done(null) : applianceOf(opened.value.kitchen, appliance);
+  return known.ok ? analyseFolder(opened.value, appliance, shell) : known;
 };

@@ -1,8 +1,9 @@
 /** Cultures with their figures and where these come from, as a table for a terminal. */
-import type { Culture, FigureSource } from "../../culture/culture.ts";
+import type { Culture } from "../../culture/culture.ts";
 import { celsiusToFahrenheit } from "../../quantity.ts";
 import type { TemperatureUnit } from "../../quantity.ts";
 import { short } from "../../report/number-format.ts";
+import { sourceText } from "../../report/wording/figure-sources.ts";
 import { wrapText } from "../../report/wrap-text.ts";
 import { columns } from "./columns.ts";
 
@@ -17,19 +18,6 @@ const both = (values: readonly number[], unit: TemperatureUnit): string => {
   const celsius = values.map((value) => short(value, 1)).join("-");
   const fahrenheit = values.map((value) => short(celsiusToFahrenheit(value), 1)).join("-");
   return unit === "degC" ? `${celsius} (${fahrenheit})` : `${fahrenheit} (${celsius})`;
-};
-
-const sourceText = (source: FigureSource): string => {
-  switch (source.kind) {
-    case "published":
-      return source.work;
-    case "common practice":
-      return "common practice, no source";
-    case "from memory":
-      return `from memory of ${source.work}`;
-    case "own":
-      return "your own figures";
-  }
 };
 
 /** Its figures' sources in the order of the columns. */

@@ -6,9 +6,8 @@ import { toRecheckContract } from "../../report/recheck-contract.ts";
 import { toRecheckTerminal } from "../../report/recheck-terminal.ts";
 import { answered, commandRun } from "../command-run.ts";
 import { flag, words } from "../option-readers.ts";
-import { analyseFolder } from "./analyse-folder.ts";
-import { folderOf, kitchenShapes, openKitchen } from "./kitchen-folder.ts";
-import { applianceOf } from "./known-ids.ts";
+import { analyseAsked } from "./analyse-folder.ts";
+import { kitchenShapes } from "./kitchen-folder.ts";
 
 const shape = z.object({
   ...kitchenShapes,
@@ -20,12 +19,7 @@ const calls = ({ rechecks, due }: RecheckAdvice): boolean =>
   due.length > 0 || rechecks.some(({ word }) => word === "moved");
 
 export const recheck = commandRun(shape, [], async (_, options, shell) => {
-  const opened = await openKitchen(folderOf(options));
-  if (!opened.ok) return opened;
-  const appliance = options.appliance ?? null;
-  const known = appliance === null ? done(null) : applianceOf(opened.value.kitchen, appliance);
-  if (!known.ok) return known;
-  const analysis = await analyseFolder(opened.value, appliance, shell);
+  const analysis = await analyseAsked(options, shell);
   if (!analysis.ok) return analysis;
   const { colour, ascii, width } = shell;
   const text = toRecheckTerminal(analysis.value, { colour, ascii, width });

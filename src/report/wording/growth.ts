@@ -4,11 +4,12 @@ import type {
   OrganismGrowth,
   UnmodelledOrganism,
 } from "../../culture/culture-growth.ts";
-import type { FigureSource, SourcedTemperature } from "../../culture/culture.ts";
+import type { SourcedTemperature } from "../../culture/culture.ts";
 import { percent, percentInWords } from "../number-format.ts";
 import { askedRange, askedTemperature } from "../temperature-text.ts";
 import { duration } from "../time-text.ts";
 import type { Writing } from "../writing.ts";
+import { sourceText } from "./figure-sources.ts";
 
 /** Before each night's lines; the limits' name is a way to the method, and `nightCaution` follows it. */
 export const nightLead = (holdHours: number, { space }: Writing): string =>
@@ -53,19 +54,6 @@ export const cultureLine = (growth: CultureGrowth, { space }: Writing): string |
   const bare = /^\d/.test(low) && /^\d/.test(high) ? low.replace(/\D+$/, "") : low;
   const rates = low === high ? low : `${bare} to ${high}`;
   return `${culture}${whose}: ${rates} of the fastest, by a model`;
-};
-
-const sourceText = (source: FigureSource): string => {
-  switch (source.kind) {
-    case "published":
-      return source.work;
-    case "common practice":
-      return "common practice, no source";
-    case "from memory":
-      return `from memory of ${source.work}`;
-    case "own":
-      return "your own figures";
-  }
 };
 
 /** Where its work prints a range, which one. */

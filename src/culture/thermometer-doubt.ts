@@ -1,4 +1,11 @@
-import type { NamedThermometer } from "../culture/pooled-thermometer.ts";
+import type { ThermometerStatement } from "../thermometer/budget.ts";
+
+/** A thermometer with what tells it from others. */
+export interface NamedThermometer {
+  /** null: nobody said which; all such are taken for one and the same. */
+  readonly thermometerId: string | null;
+  readonly thermometer: ThermometerStatement;
+}
 
 /** What the thermometers leave open in a figure made from several tests. */
 export interface ThermometerDoubt {

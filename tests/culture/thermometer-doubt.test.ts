@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { thermometerDoubt } from "../../src/advice/thermometer-doubt.ts";
+import { thermometerDoubt } from "../../src/culture/thermometer-doubt.ts";
 import { pooledThermometer } from "../../src/culture/pooled-thermometer.ts";
 import { celsiusDifference } from "../../src/quantity.ts";
 import { correctedThermometer, specifiedThermometer } from "../../src/thermometer/budget.ts";
