@@ -1,5 +1,5 @@
 /** The frame of every report: one HTML file that stands alone, its own style sheet allowed by hash and nothing else. */
-import { markup, trustedMarkup } from "./markup.ts";
+import { escapeText } from "./markup.ts";
 import type { Markup } from "./markup.ts";
 import { style, styleHash } from "./style.ts";
 
@@ -14,6 +14,18 @@ export const shownDate = (renderedOn: string): string => renderedOn.replace(isoT
 const policy = async (): Promise<string> =>
   `default-src 'none'; style-src '${await styleHash()}'; base-uri 'none'; form-action 'none'`;
 
+/**
+ * A report without its frame, for a document of its own or for another's, which
+ * then needs `style` too. All four are markup, escaped where they hold names:
+ * `title` as well, so it is no plain text for a window's title.
+ */
+export interface HtmlParts {
+  readonly title: string;
+  readonly heading: string;
+  readonly byline: string;
+  readonly main: string;
+}
+
 interface PageParts {
   readonly title: string;
   readonly heading: string;
@@ -21,17 +33,25 @@ interface PageParts {
   readonly main: Markup;
 }
 
-export const htmlPage = async ({ title, heading, byline, main }: PageParts): Promise<string> =>
-  markup`<!doctype html>
+export const htmlParts = ({ title, heading, byline, main }: PageParts): HtmlParts => ({
+  title: escapeText(title),
+  heading: escapeText(heading),
+  byline: byline.html,
+  main: main.html,
+});
+
+/** The frame around a report's parts. */
+export const htmlPage = async ({ title, heading, byline, main }: HtmlParts): Promise<string> =>
+  `<!doctype html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${trustedMarkup(await policy())}">
+<meta http-equiv="Content-Security-Policy" content="${await policy()}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="referrer" content="no-referrer">
 <meta name="color-scheme" content="light dark">
 <title>${title}</title>
-<style>${trustedMarkup(style)}</style>
+<style>${style}</style>
 </head>
 <body>
 <a class="skip" href="#answers">To the answer</a>
@@ -49,4 +69,4 @@ ${main}
 </div>
 </body>
 </html>
-`.html;
+`;

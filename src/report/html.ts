@@ -4,8 +4,8 @@
  * the same `renderedOn` give the same bytes.
  */
 import type { Analysis } from "../analysis.ts";
-import { htmlPage, shownDate } from "./html-page.ts";
-import type { HtmlOptions } from "./html-page.ts";
+import { htmlPage, htmlParts, shownDate } from "./html-page.ts";
+import type { HtmlOptions, HtmlParts } from "./html-page.ts";
 import { markup } from "./markup.ts";
 import type { Markup } from "./markup.ts";
 import { answersSection } from "./sections/answers.ts";
@@ -42,10 +42,11 @@ const nightSections = (analysis: Analysis, writing: Writing): Promise<readonly M
   return Promise.all(sections.filter((section) => section !== null));
 };
 
-export const toHtml = async (analysis: Analysis, options: HtmlOptions): Promise<string> => {
+/** The report as markup without a document around it; `style` of style.ts is made for it. */
+export const toHtmlParts = async (analysis: Analysis, options: HtmlOptions): Promise<HtmlParts> => {
   const writing = markupWriting(analysis.shownUnit);
   const names = analysis.files.map(({ readings }) => readings.name).join(", ");
-  return htmlPage({
+  return htmlParts({
     title: `Water test: ${names}`,
     heading: heading(analysis),
     byline: byline(analysis, options),
@@ -58,3 +59,6 @@ ${methodSection(analysis, writing)}
 ${provenanceSection(analysis, writing)}`,
   });
 };
+
+export const toHtml = async (analysis: Analysis, options: HtmlOptions): Promise<string> =>
+  htmlPage(await toHtmlParts(analysis, options));

@@ -3,8 +3,8 @@
  * script, no network. The answers first, then what they rest on.
  */
 import type { KitchenAnalysis } from "../kitchen-analysis-types.ts";
-import { htmlPage, shownDate } from "./html-page.ts";
-import type { HtmlOptions } from "./html-page.ts";
+import { htmlPage, htmlParts, shownDate } from "./html-page.ts";
+import type { HtmlOptions, HtmlParts } from "./html-page.ts";
 import { appliancesOf, counted, readTests, unreadTests } from "./kitchen-page.ts";
 import type { KitchenPage } from "./kitchen-page.ts";
 import { markup } from "./markup.ts";
@@ -101,16 +101,22 @@ ${tests}
 ${later.map(({ content }) => content)}`;
 };
 
-export const toKitchenHtml = async (
+/** The report as markup without a document around it; `style` of style.ts is made for it. */
+export const toKitchenHtmlParts = async (
   analysis: KitchenAnalysis,
   options: HtmlOptions,
-): Promise<string> => {
+): Promise<HtmlParts> => {
   const page = { analysis, writing: markupWriting(analysis.kitchen.shownUnit) };
   const appliances = appliancesOf(analysis);
-  return htmlPage({
+  return htmlParts({
     title: `Water tests: ${appliances.map(({ name }) => name).join(", ") || "the kitchen"}`,
     heading: "Which set-up holds which culture",
     byline: byline(analysis, options),
     main: await mainPart(page),
   });
 };
+
+export const toKitchenHtml = async (
+  analysis: KitchenAnalysis,
+  options: HtmlOptions,
+): Promise<string> => htmlPage(await toKitchenHtmlParts(analysis, options));

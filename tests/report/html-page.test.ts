@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { htmlPage, shownDate } from "../../src/report/html-page.ts";
+import { htmlPage, htmlParts, shownDate } from "../../src/report/html-page.ts";
 import { markup } from "../../src/report/markup.ts";
 
 it("shortens an ISO time to the minute and leaves other texts alone", () => {
@@ -8,12 +8,14 @@ it("shortens an ISO time to the minute and leaves other texts alone", () => {
 });
 
 it("frames a page: policy before style, one heading, a way past the head, titles escaped", async () => {
-  const html = await htmlPage({
-    title: "a <b> & c",
-    heading: "One <i>",
-    byline: markup`<p>by</p>`,
-    main: markup`<p>main</p>`,
-  });
+  const html = await htmlPage(
+    htmlParts({
+      title: "a <b> & c",
+      heading: "One <i>",
+      byline: markup`<p>by</p>`,
+      main: markup`<p>main</p>`,
+    }),
+  );
   expect(html.startsWith("<!doctype html>")).toBe(true);
   expect(html).toContain("<title>a &lt;b&gt; &amp; c</title>");
   expect(html).toContain("<h1>One &lt;i&gt;</h1>");

@@ -2,7 +2,7 @@ import { createHash } from "node:crypto";
 import { spawnSync } from "node:child_process";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
-import { toHtml } from "../../src/report/html.ts";
+import { toHtml, toHtmlParts } from "../../src/report/html.ts";
 import { expectGolden } from "./golden.ts";
 import {
   analysisOf,
@@ -20,6 +20,18 @@ const rendered = { renderedOn: "2026-03-15" };
 describe("toHtml", () => {
   it("writes the small report as kept", async () => {
     expectGolden("small-night.html.txt", await toHtml(smallNight(), rendered));
+  });
+
+  it("is made of the parts another document can take, names escaped in each", async () => {
+    const night = hostileNight();
+    const html = await toHtml(night, rendered);
+    const parts = await toHtmlParts(night, rendered);
+    expect(html).toContain(`<title>${parts.title}</title>`);
+    expect(html).toContain(`<h1>${parts.heading}</h1>\n${parts.byline}\n</header>`);
+    expect(html).toContain(`<main id="answers">\n${parts.main}\n</main>`);
+    for (const part of Object.values(parts)) {
+      for (const name of hostileNames) if (/[<>]/.test(name)) expect(part).not.toContain(name);
+    }
   });
 
   it("gives the same bytes again, and in any time zone and locale", async () => {

@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import { describe, expect, it } from "vitest";
-import { toKitchenHtml } from "../../src/report/kitchen-html.ts";
+import { toKitchenHtml, toKitchenHtmlParts } from "../../src/report/kitchen-html.ts";
 import { visibleText } from "./drawing.ts";
 import { hostileNames } from "./sample-analysis.ts";
 import { hostileKitchen, oneAppliance, sampleKitchen, untestedKitchen } from "./sample-kitchen.ts";
@@ -77,6 +77,14 @@ describe("toKitchenHtml", () => {
     ].map((mark) => html.indexOf(mark));
     expect(marks).not.toContain(-1);
     expect(marks).toEqual(marks.toSorted((a, b) => a - b));
+  });
+
+  it("is made of the parts another document can take", async () => {
+    const html = await toKitchenHtml(hostileKitchen(), rendered);
+    const parts = await toKitchenHtmlParts(hostileKitchen(), rendered);
+    expect(html).toContain(`<title>${parts.title}</title>`);
+    expect(html).toContain(`<h1>${parts.heading}</h1>\n${parts.byline}\n</header>`);
+    expect(html).toContain(`<main id="answers">\n${parts.main}\n</main>`);
   });
 
   it("says what it is about, and from which days", async () => {
