@@ -7,7 +7,7 @@ const root = fileURLToPath(new URL("../", import.meta.url));
 
 const filesUnder = (folder: string): readonly string[] =>
   readdirSync(join(root, folder), { recursive: true, encoding: "utf8" })
-    .filter((name) => name.endsWith(".ts"))
+    .filter((name) => /\.tsx?$/.test(name))
     .map((name) => `${folder}/${name.replaceAll("\\", "/")}`)
     .toSorted();
 
@@ -465,7 +465,7 @@ describe("files", () => {
   it("have a test of the same name, or a reason", () => {
     const untested = sources
       .filter((file) => hasCode(file) && !shapes.has(file) && !hasReason(file))
-      .filter((file) => !tests.has(file.replace(/^src/, "tests").replace(/\.ts$/, ".test.ts")));
+      .filter((file) => !tests.has(file.replace(/^src/, "tests").replace(/\.tsx?$/, ".test.ts")));
     expect(untested).toEqual([]);
   });
 
