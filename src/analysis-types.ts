@@ -76,6 +76,8 @@ export interface AnalysisRequest {
   readonly requirements: readonly Requirement[];
   /** null: nothing was said, so `assumedThermometer` stands in. */
   readonly thermometer: ThermometerStatement | null;
+  /** A checked thermometer behind every probe that has none of its own; `thermometer` is then what it says near the window. */
+  readonly checkedThermometer?: ProbeThermometer;
   readonly room: { readonly low: number; readonly high: number } | null;
   /** Whether the appliance has a thermostat; null, or left out, where nobody knows. */
   readonly thermostat?: boolean | null;

@@ -34,7 +34,12 @@ export const readProbes = (
     const own = request.files?.[fileIndex]?.thermometers ?? new Map<string, ProbeThermometer>();
     const test = request.together === true ? 0 : fileIndex;
     return readings.probes.map((probe) => ({
-      ...readProbe(probe, thermometerOf(probe, own), common, request.share),
+      ...readProbe(
+        probe,
+        thermometerOf(probe, own) ?? request.checkedThermometer ?? null,
+        common,
+        request.share,
+      ),
       fileIndex,
       file: readings.name,
       test,

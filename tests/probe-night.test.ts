@@ -57,6 +57,17 @@ describe("readProbes", () => {
     expect(by[raw.indexOf(40)]).toBeCloseTo(-0.5, 9);
   });
 
+  it("takes a checked thermometer for every probe that has none of its own", () => {
+    const checkedThermometer = { id: "kitchen pen", model: line };
+    const [jar, bath] = readProbes(
+      request({ checkedThermometer, files: [withLine("jar")] }),
+      jarAndBath,
+      common,
+    );
+    expect([jar!.thermometerId, bath!.thermometerId]).toEqual(["pen", "kitchen pen"]);
+    expect([...bath!.series.celsius]).toEqual([...jar!.series.celsius]);
+  });
+
   it("states the thermometer at the hold's mean reading", () => {
     const [jar] = readProbes(request({ files: [withLine("Jar")] }), jarAndBath, common);
     // The constructed hold swings about 40 degC.
