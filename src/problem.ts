@@ -61,6 +61,7 @@ export interface ProblemFacts {
   "file-known": { file: string; test: string; stored: string };
   "not-in-kitchen": { what: string; id: string; suggestion: string; known: string };
   stopped: { what: string };
+  "worker-unstarted": { why: string };
   "no-test-readable": { count: number; why: string };
   "kitchen-invalid": { file: string; count: number; list: string };
   "kitchen-change-refused": { file: string; list: string };
@@ -202,6 +203,8 @@ const sentences: { [Code in ProblemCode]: (facts: ProblemFacts[Code]) => string 
   "no-test-readable": ({ count, why }) =>
     `Expected water tests to go by, found none of ${count} that could be read, so nothing was decided and no report written. ${why}`,
   stopped: ({ what }) => `Stopped before ${what} was answered; nothing was stored.`,
+  "worker-unstarted": ({ why }) =>
+    `Expected this browser to start the part of the page that does the work, found that it did not (${why}). Nothing was lost; open the page in a current browser, from a file on your own computer.`,
   "kitchen-invalid": ({ file, count, list }) =>
     `Expected a kitchen file, found ${count} ${count === 1 ? "mistake" : "mistakes"} in ${file}. Mend ${count === 1 ? "it" : "them"} in an editor:\n${list}`,
   "kitchen-change-refused": ({ file, list }) =>

@@ -77,6 +77,7 @@ const samples: { readonly [Code in ProblemCode]: ProblemFacts[Code] } = {
   "file-known": { file: "night.csv", test: "cooker-38-jars", stored: "readings/a.csv" },
   "not-in-kitchen": { what: "appliance", id: "bax", suggestion: "box", known: "box, bath" },
   stopped: { what: "every question" },
+  "worker-unstarted": { why: "it may not run scripts" },
   "no-test-readable": { count: 2, why: "Both files are gone." },
   "reading-unread": {
     line: 3,
