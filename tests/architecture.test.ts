@@ -268,7 +268,7 @@ const table: readonly Row[] = [
   },
   {
     rooms: ["build"],
-    may: [],
+    may: ["page", "report"],
     packages: ["esbuild", "node:"],
     why: "makes dist/; no part of the program",
   },

@@ -19,7 +19,8 @@ export const packageFolder = (input: string): string | null => {
 
 const licenceText = (folder: string): string => {
   const file = readdirSync(folder).find((name) => /^licen[cs]e(\.|$)/i.test(name));
-  return file === undefined ? "" : readFileSync(join(folder, file), "utf8").trim();
+  const text = file === undefined ? "" : readFileSync(join(folder, file), "utf8");
+  return text.replaceAll(/\r\n?/g, "\n").trim();
 };
 
 const entry = (folder: string): string => {

@@ -1,0 +1,67 @@
+/**
+ * Bundles the page: the screen's script and the worker's code, each whole and
+ * minified, in one HTML file that needs nothing beside it.
+ */
+import { build } from "esbuild";
+import type { BuildOptions, Metafile } from "esbuild";
+import { pageStyle } from "../page/screen/page-style.ts";
+import { style as reportStyle } from "../report/style.ts";
+import { pageHtml } from "./page-html.ts";
+import { thirdPartyText } from "./third-party.ts";
+
+export interface BuiltPage {
+  readonly html: string;
+  /** What went into it: of the screen, of the worker. */
+  readonly metafiles: readonly Metafile[];
+}
+
+/** The files bundled, relative to the project's folder. */
+export const inputsOf = (metafiles: readonly Metafile[]): readonly string[] =>
+  metafiles.flatMap(({ inputs }) => Object.keys(inputs));
+
+interface Bundled {
+  readonly text: string;
+  readonly metafile: Metafile;
+}
+
+const settings: BuildOptions = {
+  bundle: true,
+  format: "iife",
+  platform: "browser",
+  target: "es2022",
+  minify: true,
+  charset: "utf8",
+  jsx: "automatic",
+  jsxImportSource: "preact",
+  legalComments: "none",
+  logLevel: "warning",
+};
+
+const bundled = async (root: string, entry: string, version: string): Promise<Bundled> => {
+  const define = { HOLDBAND_VERSION: JSON.stringify(version) };
+  const { outputFiles, metafile } = await build({
+    ...settings,
+    absWorkingDir: root,
+    entryPoints: [entry],
+    define,
+    metafile: true,
+    write: false,
+  });
+  return { text: outputFiles[0]?.text ?? "", metafile };
+};
+
+/** The same sources give the same bytes. `root` is the project's folder. */
+export const buildPage = async (root: string, version: string): Promise<BuiltPage> => {
+  const [screen, worker] = await Promise.all([
+    bundled(root, "src/page/screen/main.tsx", version),
+    bundled(root, "src/page/work/worker.ts", version),
+  ]);
+  const metafiles = [screen.metafile, worker.metafile];
+  const html = pageHtml({
+    style: `${reportStyle}\n${pageStyle}`,
+    screen: screen.text,
+    worker: worker.text,
+    licences: thirdPartyText(root, inputsOf(metafiles)),
+  });
+  return { html, metafiles };
+};

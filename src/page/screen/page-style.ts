@@ -1,0 +1,3 @@
+/** The page's own style, after the report's: what only a screen that is filled in needs. */
+export const pageStyle = `
+`;
