@@ -12,6 +12,7 @@ import { heatingEntry } from "./entries/heating-entry.ts";
 import { initEntry } from "./entries/init-entry.ts";
 import { matchEntry } from "./entries/match-entry.ts";
 import { nextEntry } from "./entries/next-entry.ts";
+import { pageEntry } from "./entries/page-entry.ts";
 import { recheckEntry } from "./entries/recheck-entry.ts";
 import { removeEntry, renameEntry } from "./entries/rename-entry.ts";
 import { reportEntry } from "./entries/report-entry.ts";
@@ -21,6 +22,7 @@ export const commandTable: readonly CommandEntry[] = [
   checkEntry,
   heatingEntry,
   demoEntry,
+  pageEntry,
   initEntry,
   thermometerEntry,
   applianceEntry,

@@ -17,14 +17,18 @@ const startOf = async (file: string): Promise<string> => {
   return buffer.toString("utf8", 0, bytesRead);
 };
 
-/** An earlier report, or an empty file, may be replaced; anything else is somebody's data. */
+/** How every report and page of ours begins: no other page forbids itself so much so early. */
+const ours =
+  /^<!doctype html>\s[^]*http-equiv="Content-Security-Policy" content="default-src 'none'/;
+
+/** An earlier report or page, or an empty file, may be replaced; anything else is somebody's data. */
 const mayReplace = async (file: string): Promise<Outcome<void>> => {
   try {
     const found = await stat(file);
     if (found.isDirectory()) return unwritable(file, "it is a folder");
     if (!found.isFile()) return unwritable(file, "it is not an ordinary file");
-    const isPage = found.size === 0 || /^\s*<!doctype html/i.test(await startOf(file));
-    return isPage ? done(undefined) : unwritable(file, "a file that is not a report is there");
+    const replaceable = found.size === 0 || ours.test(await startOf(file));
+    return replaceable ? done(undefined) : unwritable(file, "a file that is not a report is there");
   } catch (error) {
     const absent = (error as NodeJS.ErrnoException).code === "ENOENT";
     return absent ? done(undefined) : unwritable(file, systemReason(error));

@@ -2,11 +2,13 @@ import { mkdirSync, readFileSync, symlinkSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { checkReportPath, writeReport } from "../../src/cli/report-file.ts";
+import { pageHtml } from "../../src/build/page-html.ts";
 import { problemText } from "../../src/problem.ts";
 import type { Outcome } from "../../src/problem.ts";
+import { htmlPage } from "../../src/report/html-page.ts";
 import { listing, temporaryFolder, write } from "./run-holdband.ts";
 
-const page = "<!doctype html>\n<title>night</title>\n";
+const page = await htmlPage({ title: "Night", heading: "Night", byline: "", main: "" });
 const textOf = (outcome: Outcome<void>): string => (outcome.ok ? "" : problemText(outcome.problem));
 
 describe("checkReportPath", () => {
@@ -20,6 +22,15 @@ describe("checkReportPath", () => {
     const folder = temporaryFolder();
     expect((await checkReportPath(write(folder, "old.html", page))).ok).toBe(true);
     expect((await checkReportPath(write(folder, "empty.html", ""))).ok).toBe(true);
+    const offline = pageHtml({ style: "", screen: "", worker: "", licences: "" });
+    expect((await checkReportPath(write(folder, "page.html", offline))).ok).toBe(true);
+  });
+
+  it("refuses to write over a page that is somebody's own", async () => {
+    const folder = temporaryFolder();
+    const own = "<!doctype html>\n<title>My recipes</title>\n";
+    const refused = textOf(await checkReportPath(write(folder, "recipes.html", own)));
+    expect(refused).toContain("a file that is not a report is there");
   });
 
   it("refuses to write over anything else", async () => {
