@@ -1,0 +1,17 @@
+/** What every view of the screen is handed: the kitchen, and how to ask the worker. */
+import type { Outcome } from "../../problem.ts";
+import type { Changed, KitchenState, RequestName, Requests } from "../protocol.ts";
+
+export interface Session {
+  readonly state: KitchenState;
+  readonly busy: boolean;
+  /** Asks, and shows that work is under way. */
+  readonly ask: <Name extends RequestName>(
+    name: Name,
+    asked: Requests[Name]["asked"],
+  ) => Promise<Outcome<Requests[Name]["answer"]>>;
+  /** Takes over a changed kitchen and tells what follows from it. */
+  readonly take: (changed: Changed, said: string) => void;
+  /** Tells one sentence, also to a screen reader. */
+  readonly tell: (text: string) => void;
+}

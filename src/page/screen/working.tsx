@@ -1,0 +1,46 @@
+/** What is under way: how far it is, and a way to stop it. */
+import type { JSX } from "preact";
+import { useEffect, useState } from "preact/hooks";
+import type { Progress } from "../protocol.ts";
+
+interface WorkingProps {
+  /** Questions that are not answered yet. */
+  readonly open: number;
+  readonly progress: Progress | null;
+  readonly onStop: () => void;
+}
+
+/** Work shorter than this is not worth a word, ms. */
+const shortest = 300;
+
+const amount = ({ read, total }: Progress): string => {
+  const megabytes = (bytes: number): string => (bytes / 1_000_000).toFixed(1);
+  return total > 0
+    ? `${megabytes(read)} of ${megabytes(total)} MB read`
+    : `${megabytes(read)} MB read`;
+};
+
+export const Working = ({ open, progress, onStop }: WorkingProps): JSX.Element | null => {
+  const [shown, setShown] = useState(false);
+  const busy = open > 0;
+  useEffect(() => {
+    if (!busy) return setShown(false);
+    const timer = setTimeout(() => setShown(true), shortest);
+    return () => clearTimeout(timer);
+  }, [busy]);
+  if (!shown || !busy) return null;
+  const known = progress !== null && progress.total > 0 && progress.read < progress.total;
+  return (
+    <div class="working">
+      <label for="work">{known ? amount(progress) : "Working it out"}</label>
+      {known ? (
+        <progress id="work" max={progress.total} value={progress.read} />
+      ) : (
+        <progress id="work" />
+      )}
+      <button type="button" onClick={onStop}>
+        Stop
+      </button>
+    </div>
+  );
+};
