@@ -15,7 +15,7 @@ export interface ExpectedLevel {
   readonly high: number;
 }
 
-/** A figure before and after the tests, as mean and standard deviation. */
+/** A figure before and after the tests: mean of a Student's t, and its scale (`standardDeviation`). */
 export interface ResponseTerm {
   readonly term:
     /** Hold mean at `at` (a setting, degC), or of a program, mark or fixed control (`setting`), room as usual. */

@@ -23,7 +23,8 @@ export const decimalsFor = (uncertainty: number): number => {
   return leading <= 354 ? 1 - exponent : -exponent;
 };
 
-const atPlace = (value: number, decimals: number): string => {
+/** Rounded at that decimal place; a negative one stands before the point. */
+export const atPlace = (value: number, decimals: number): string => {
   if (decimals >= 0) return fixed(value, decimals);
   const step = 10 ** -decimals;
   return fixed(Math.round(value / step) * step, 0);

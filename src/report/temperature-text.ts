@@ -2,11 +2,15 @@
  * Temperatures as text, always in both units: the person's own first, the
  * other in brackets. Differences and rates convert without the offset of 32.
  * All arguments are degC.
+ *
+ * One rule for both units: the last place is decided once, by the figure in
+ * degC, and both keep it. A degree of the Celsius scale is 1.8 of the other, so
+ * the same place never hides what is known, and by the rule of number-format.ts
+ * neither uncertainty shows more than two digits.
  */
 import { celsiusDifferenceToFahrenheit, celsiusToFahrenheit } from "../quantity.ts";
 import type { TemperatureUnit } from "../quantity.ts";
-import { decimalsFor, fixed, roundTogether, short } from "./number-format.ts";
-import type { RoundedPair } from "./number-format.ts";
+import { atPlace, decimalsFor, fixed, short } from "./number-format.ts";
 import { otherUnit, plusMinus, unitSign } from "./writing.ts";
 import type { Writing } from "./writing.ts";
 
@@ -35,9 +39,14 @@ export const askedTemperature = (writing: Writing, celsius: number): string =>
 export const temperatureRange = (writing: Writing, low: number, high: number): string =>
   both(writing, (unit) => `${fixed(shown(low, unit), 1)} to ${fixed(shown(high, unit), 1)}`);
 
-/** "38 to 43 °C (100.4 to 109.4 °F)". */
+/** "38 to 43 °C (100.4 to 109.4 °F)", both ends to a tenth if either needs it: "105.8 to 113.0 °F". */
 export const askedRange = (writing: Writing, low: number, high: number): string =>
-  both(writing, (unit) => `${short(shown(low, unit), 1)} to ${short(shown(high, unit), 1)}`);
+  both(writing, (unit) => {
+    const ends = [low, high].map((end) => fixed(shown(end, unit), 1));
+    return ends.map((end) => (allWhole(ends) ? short(Number(end), 0) : end)).join(" to ");
+  });
+
+const allWhole = (texts: readonly string[]): boolean => texts.every((text) => text.endsWith(".0"));
 
 const differenceDecimals = (value: number): number => (Math.abs(value) < 0.0995 ? 2 : 1);
 
@@ -54,37 +63,31 @@ export const tolerance = (writing: Writing, value: number): string =>
   both(writing, (unit) => plusMinus(writing) + short(shownDifference(value, unit), 2));
 
 /** By the rule of number-format.ts, but never finer than hundredths: no thermometer here tells more. */
-const uncertaintyFigure = (size: number): string => {
+const uncertaintyFigure = (size: number, unit: TemperatureUnit): string => {
   if (!(size > 0)) return fixed(size, 2);
-  return size < 0.005 ? "< 0.01" : fixed(size, Math.min(decimalsFor(size), 2));
+  if (size < 0.005) return unit === "degC" ? "< 0.01" : "< 0.02";
+  return atPlace(shownDifference(size, unit), Math.min(decimalsFor(size), 2));
 };
 
-/** A standard uncertainty on its own: "0.29 °C (0.5 °F)". */
+/** A standard uncertainty on its own: "0.29 °C (0.52 °F)". */
 export const uncertainty = (writing: Writing, value: number): string =>
-  both(writing, (unit) => uncertaintyFigure(shownDifference(value, unit)));
+  both(writing, (unit) => uncertaintyFigure(value, unit));
 
 /** An expanded uncertainty on its own: "±0.7 °C (±1.2 °F)". */
 export const expandedUncertainty = (writing: Writing, value: number): string =>
-  both(writing, (unit) => plusMinus(writing) + uncertaintyFigure(shownDifference(value, unit)));
+  both(writing, (unit) => plusMinus(writing) + uncertaintyFigure(value, unit));
 
-/** "40.83 ± 0.31 °C (105.5 ± 0.6 °F)". */
+/** "40.83 ± 0.31 °C (105.50 ± 0.56 °F)". */
 export const temperatureWithUncertainty = (
   writing: Writing,
   celsius: number,
   standardUncertainty: number,
 ): string =>
-  both(writing, (unit) =>
-    pairText(
-      writing,
-      roundTogether(shown(celsius, unit), shownDifference(standardUncertainty, unit)),
-    ),
-  );
+  both(writing, (unit) => pairText(writing, shown(celsius, unit), standardUncertainty, unit));
 
 /** Never finer than tenths: what is only expected is not known to hundredths. */
-const expectedDecimals = (standardUncertainty: number, unit: TemperatureUnit): number =>
-  standardUncertainty > 0
-    ? Math.min(Math.max(decimalsFor(shownDifference(standardUncertainty, unit)), 0), 1)
-    : 1;
+const expectedDecimals = (standardUncertainty: number): number =>
+  standardUncertainty > 0 ? Math.min(Math.max(decimalsFor(standardUncertainty), 0), 1) : 1;
 
 /** A temperature to be expected, rounded by its uncertainty: "38.0 °C (100.4 °F)". */
 export const expectedTemperature = (
@@ -92,7 +95,7 @@ export const expectedTemperature = (
   celsius: number,
   standardUncertainty: number,
 ): string =>
-  both(writing, (unit) => fixed(shown(celsius, unit), expectedDecimals(standardUncertainty, unit)));
+  both(writing, (unit) => fixed(shown(celsius, unit), expectedDecimals(standardUncertainty)));
 
 /** Its limits, in the same places: "37.1 and 38.9 °C (98.8 and 102.0 °F)". */
 export const expectedLimits = (
@@ -101,41 +104,49 @@ export const expectedLimits = (
   standardUncertainty: number,
 ): string =>
   both(writing, (unit) => {
-    const decimals = expectedDecimals(standardUncertainty, unit);
+    const decimals = expectedDecimals(standardUncertainty);
     return `${fixed(shown(low, unit), decimals)} and ${fixed(shown(high, unit), decimals)}`;
   });
 
-/** A difference with its doubt, rounded together: "0.83 ± 0.31 °C (1.5 ± 0.6 °F)". */
+/** A difference with its doubt, rounded together: "0.83 ± 0.31 °C (1.50 ± 0.56 °F)". */
 export const differenceWithUncertainty = (writing: Writing, value: number, doubt: number): string =>
-  both(writing, (unit) => pairText(writing, differencePair(value, doubt, unit)));
+  both(writing, (unit) => pairText(writing, shownDifference(value, unit), doubt, unit));
 
-/** The same with its sign, as what is to be added: "+0.83 ± 0.31 °C (+1.5 ± 0.6 °F)". */
+/** The same with its sign, as what is to be added: "+0.83 ± 0.31 °C (+1.50 ± 0.56 °F)". */
 export const correctionWithUncertainty = (writing: Writing, value: number, doubt: number): string =>
   both(writing, (unit) => {
-    const pair = differencePair(value, doubt, unit);
-    return (Number(pair.value) > 0 ? "+" : "") + pairText(writing, pair);
+    const text = pairText(writing, shownDifference(value, unit), doubt, unit);
+    return (Number.parseFloat(text) > 0 ? "+" : "") + text;
   });
 
-const differencePair = (value: number, doubt: number, unit: TemperatureUnit): RoundedPair =>
-  roundTogether(shownDifference(value, unit), shownDifference(doubt, unit));
-
-/** Never parted at a line's end. */
-const pairText = (writing: Writing, { value, uncertainty: doubt }: RoundedPair): string =>
-  [value, plusMinus(writing), doubt].join(writing.space);
+/** `value` as shown in the unit, `doubt` in degC; never parted at a line's end. */
+const pairText = (
+  writing: Writing,
+  value: number,
+  doubt: number,
+  unit: TemperatureUnit,
+): string => {
+  const known = doubt > 0 && Number.isFinite(doubt);
+  const decimals = known ? decimalsFor(doubt) : 2;
+  const size = known ? atPlace(shownDifference(doubt, unit), decimals) : "0";
+  return [atPlace(value, decimals), plusMinus(writing), size].join(writing.space);
+};
 
 /** A rate: "+0.02 °C (+0.04 °F) an hour". */
 export const perHour = (writing: Writing, value: number): string =>
-  `${both(writing, (unit) => signedFixed(shownDifference(value, unit)))} an hour`;
+  `${both(writing, (unit) => signedFixed(shownDifference(value, unit), rateDecimals(value)))} an hour`;
 
 /** "-0.03 to +0.05 °C (-0.05 to +0.09 °F) an hour". */
-export const perHourRange = (writing: Writing, low: number, high: number): string =>
-  `${both(
-    writing,
-    (unit) =>
-      `${signedFixed(shownDifference(low, unit))} to ${signedFixed(shownDifference(high, unit))}`,
-  )} an hour`;
+export const perHourRange = (writing: Writing, low: number, high: number): string => {
+  const decimals = rateDecimals(Math.max(Math.abs(low), Math.abs(high)));
+  const end = (value: number, unit: TemperatureUnit): string =>
+    signedFixed(shownDifference(value, unit), decimals);
+  return `${both(writing, (unit) => `${end(low, unit)} to ${end(high, unit)}`)} an hour`;
+};
 
-const signedFixed = (value: number): string => {
-  const text = fixed(value, Math.abs(value) < 0.00995 ? 3 : 2);
+const rateDecimals = (value: number): number => (Math.abs(value) < 0.00995 ? 3 : 2);
+
+const signedFixed = (value: number, decimals: number): string => {
+  const text = fixed(value, decimals);
   return value > 0 && Number(text) !== 0 ? `+${text}` : text;
 };

@@ -32,7 +32,7 @@ it("writes a thermometer's findings as kept", () => {
 
 it("gives the correction at each reading, the person's unit first", () => {
   const text = thermometerText({ ...findings, shownUnit: "degF" }, plain);
-  expect(text).toMatch(/at 68 °F \(20 °C\) +−0\.5 ± 0\.5 °F \(−0\.27 ± 0\.26 °C\)/);
+  expect(text).toMatch(/at 68 °F \(20 °C\) +−0\.49 ± 0\.47 °F \(−0\.27 ± 0\.26 °C\)/);
   expect(text.match(/^ {4}at /gm)!.length).toBe(4);
 });
 

@@ -66,7 +66,7 @@ const containerTable = ({ analysis, writing }: KitchenPage): Markup =>
 export const kitchenAssumed = (page: KitchenPage): Markup | null => {
   const { appliances, containers } = page.analysis.advice;
   if (appliances.length === 0) return null;
-  const tables = markup`<p class="small">Means with standard deviations. What is assumed beforehand is this program’s own choice (common practice, no source). Each test moves a figure from what was assumed towards what was seen, the more so the surer it is.</p>
+  const tables = markup`<p class="small">Each figure of an appliance follows Student’s t: its middle ± its scale. The standard deviation is larger than the scale, by about 15${page.writing.space}% beforehand and by less with each test. A container’s figures stand with their standard uncertainties. What is assumed beforehand is this program’s own choice (common practice, no source). Each test moves a figure from what was assumed towards what was seen, the more so the surer it is.</p>
 ${appliances.map((advice) => applianceTable(page, advice))}
 ${containers.length === 0 ? null : containerTable(page)}`;
   return more("What the advice assumed, and what the tests made of it", tables);

@@ -78,25 +78,25 @@ export const termName = ({ term }: ResponseTerm, kitchen: Kitchen, writing: Writ
 
 type Figure = ResponseTerm["prior"];
 
-const plain = ({ mean, standardDeviation }: Figure, writing: Writing): string => {
-  const rounded = roundTogether(mean, standardDeviation);
+const plain = ({ mean, standardDeviation: scale }: Figure, writing: Writing): string => {
+  const rounded = roundTogether(mean, scale);
   return [rounded.value, plusMinus(writing), rounded.uncertainty].join(writing.space);
 };
 
-const percentPair = ({ mean, standardDeviation }: Figure, writing: Writing): string =>
-  `${plain({ mean: mean * 100, standardDeviation: standardDeviation * 100 }, writing)}${writing.space}%`;
+const percentPair = ({ mean, standardDeviation: scale }: Figure, writing: Writing): string =>
+  `${plain({ mean: mean * 100, standardDeviation: scale * 100 }, writing)}${writing.space}%`;
 
-/** One figure of a term with its standard deviation, in the term's own unit. */
+/** The middle of a term's Student's t with its scale, in the term's own unit. */
 export const termFigure = (
   { term }: Pick<ResponseTerm, "term">,
   figure: Figure,
   writing: Writing,
 ): string => {
-  const { mean, standardDeviation } = figure;
-  if (term.code === "level") return temperatureWithUncertainty(writing, mean, standardDeviation);
+  const { mean, standardDeviation: scale } = figure;
+  if (term.code === "level") return temperatureWithUncertainty(writing, mean, scale);
   if (term.code === "share-lost") return percentPair(figure, writing);
   if (term.code === "mark" || (term.code === "slope" && term.per === "mark")) {
-    return differenceWithUncertainty(writing, mean, standardDeviation);
+    return differenceWithUncertainty(writing, mean, scale);
   }
   return plain(figure, writing);
 };

@@ -15,7 +15,7 @@ it("draws one bar for each source of doubt, largest first, each with its word", 
     "scatter of the hold",
     "steps of the display",
   ]);
-  expect(words).toContain("0.30 °C (0.5 °F), assumed");
+  expect(words).toContain("0.30 °C (0.54 °F), assumed");
 });
 
 it("makes bars as long as the doubts are large", () => {
@@ -46,6 +46,6 @@ it("parts measured, stated and assumed without colour", () => {
 
 it("shows both units, the person's first, differences without the offset", () => {
   expect(wordsIn(budgetImage(components, plainWriting("degF"), caption))).toContain(
-    "0.5 °F (0.30 °C), assumed",
+    "0.54 °F (0.30 °C), assumed",
   );
 });

@@ -130,6 +130,10 @@ describe("what was assumed", () => {
     expect(text).toContain("Assumed beforehand After 3 tests");
     expect(text).toContain("Assumed beforehand No test yet");
     expect(text).toContain("25.0 ± 1.2 min, measured");
+    // A Student's t of 8 degrees of freedom: sqrt(8 / 6) = 1.155 (variance nu / (nu - 2), Gelman et al. 2013, table A.1).
+    expect(text).toContain(
+      "its middle ± its scale. The standard deviation is larger than the scale",
+    );
   });
 
   it("is left out where there is no advice", () => {

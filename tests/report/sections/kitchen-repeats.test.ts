@@ -8,10 +8,10 @@ import { sampleKitchen, untestedKitchen } from "../sample-kitchen.ts";
 it("says whether the run-to-run figure was measured, stated or assumed", () => {
   const value = celsiusDifference(0.2);
   const writing = plainWriting("degC");
-  expect(runToRunText({ value, from: "assumed" }, writing)).toBe("0.20 °C (0.4 °F), assumed");
-  expect(runToRunText({ value, from: "stated" }, writing)).toBe("0.20 °C (0.4 °F), as you said");
+  expect(runToRunText({ value, from: "assumed" }, writing)).toBe("0.20 °C (0.36 °F), assumed");
+  expect(runToRunText({ value, from: "stated" }, writing)).toBe("0.20 °C (0.36 °F), as you said");
   expect(runToRunText({ value, from: "measured", repeats: 1 }, writing)).toBe(
-    "0.20 °C (0.4 °F), with 1 repeat on this appliance",
+    "0.20 °C (0.36 °F), with 1 repeat on this appliance",
   );
 });
 

@@ -10,7 +10,7 @@ const writing = markupWriting("degC");
 it("says what was assumed and what is not known", () => {
   const text = visibleText(methodSection(unprovenNight(), writing).html);
   expect(text).toContain("it was assumed good to ±1 °C (±1.8 °F)");
-  expect(text).toContain("a standard uncertainty of 0.30 °C (0.5 °F) was assumed");
+  expect(text).toContain("a standard uncertainty of 0.30 °C (0.54 °F) was assumed");
   expect(text).toContain(
     "were not given: 4.0 °C (7.2 °F) between them, day and night, were assumed",
   );

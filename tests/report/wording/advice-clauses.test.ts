@@ -23,7 +23,7 @@ it("tells the most telling obstacles, and none that is told otherwise", () => {
 
 it("speaks of the room only where that would help", () => {
   expect(steadyRoom({ ...context, advice: may! })).toBe(
-    "with the room kept within 20 to 22 °C (68 to 71.6 °F) it would be 89 %",
+    "with the room kept within 20 to 22 °C (68.0 to 71.6 °F) it would be 89 %",
   );
   expect(steadyRoom({ ...context, advice: cannot! })).toBeNull();
 });

@@ -43,7 +43,7 @@ describe("adviceSentence", () => {
 
   it("tells what would make it likelier, and which other appliance is", () => {
     expect(say(0, 1)).toBe(
-      "The cooker with one warm program as it was tested, jars in water: 81 % likely to hold, not proven; with the room kept within 20 to 22 °C (68 to 71.6 °F) it would be 89 %; that rests on one test: to be surer, repeat the same test on another night; the circulating bath can (97 %).",
+      "The cooker with one warm program as it was tested, jars in water: 81 % likely to hold, not proven; with the room kept within 20 to 22 °C (68.0 to 71.6 °F) it would be 89 %; that rests on one test: to be surer, repeat the same test on another night; the circulating bath can (97 %).",
     );
   });
 

@@ -10,7 +10,7 @@ const writing = plainWriting("degC");
 
 it("says what the largest doubt is, what the verdict would be without it, and what lessens it", () => {
   expect(openVerdictText(analysis, open!, writing)).toBe(
-    "81 % likely to hold; one run to the next, 0.30 °C (0.5 °F), assumed: 61 % of the doubt; without that doubt: holds (97 %). To lessen that doubt: repeat the same test on another night.",
+    "81 % likely to hold; one run to the next, 0.30 °C (0.54 °F), assumed: 61 % of the doubt; without that doubt: holds (97 %). To lessen that doubt: repeat the same test on another night.",
   );
 });
 

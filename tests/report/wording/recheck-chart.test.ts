@@ -39,7 +39,7 @@ describe("a chart of tests in words", () => {
 
   it("says what the limits rest on", () => {
     expect(recheckChartCaption(moved.chart, writing)).toBe(
-      "Limits by a standard deviation of 0.20 °C (0.4 °F) from one run to the next (assumed).",
+      "Limits by a standard deviation of 0.20 °C (0.36 °F) from one run to the next (assumed).",
     );
   });
 });

@@ -19,7 +19,7 @@ const row = (term: ResponseTerm["term"], mean = 0.5, standardDeviation = 0.2) =>
 it("tells each term in its own unit, rounded with its standard deviation", () => {
   expect(row({ code: "level", at: 40, setting: null }, 40, 2)).toEqual([
     "Hold at 40 °C (104 °F), the room as usual",
-    "40.0 ± 2.0 °C (104 ± 4 °F)",
+    "40.0 ± 2.0 °C (104.0 ± 3.6 °F)",
   ]);
   expect(row({ code: "level", at: null, setting: { kind: "mark", mark: "2" } })[0]).toBe(
     "Hold at mark 2, the room as usual",

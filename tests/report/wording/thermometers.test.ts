@@ -91,7 +91,7 @@ describe("the thermometer command's sentences", () => {
   it("say where water boils and how that is known", () => {
     const point = { celsius: 95.21, standardUncertainty: 0.23, pressure: 850.7 };
     expect(boilingText({ ...point, how: "altitude" }, writing)).toBe(
-      "water boils there at 95.21 ± 0.23 °C (203.4 ± 0.4 °F): air pressure 851 hPa, from the altitude, in the standard atmosphere",
+      "water boils there at 95.21 ± 0.23 °C (203.38 ± 0.41 °F): air pressure 851 hPa, from the altitude, in the standard atmosphere",
     );
   });
 
