@@ -23,19 +23,34 @@ const licenceText = (folder: string): string => {
   return text.replaceAll(/\r\n?/g, "\n").trim();
 };
 
-const entry = (folder: string): string => {
+interface Package {
+  readonly name: string;
+  readonly licence: string;
+}
+
+const readPackage = (folder: string): Package => {
   const manifest = JSON.parse(readFileSync(join(folder, "package.json"), "utf8")) as Manifest;
-  const text = licenceText(folder);
-  if (manifest.license === undefined && text === "") {
+  const licence = licenceText(folder);
+  if (manifest.license === undefined && licence === "") {
     throw new Error(`${manifest.name} states no licence; it cannot be bundled.`);
   }
-  return `${manifest.name} ${manifest.version} (${manifest.license ?? "see below"})\n\n${text}`.trim();
+  const { name, version, license } = manifest;
+  return { name: `${name} ${version} (${license ?? "see below"})`, licence };
+};
+
+/** Packages that share a licence, word for word and by the same holders, stand above it together. */
+const entries = (packages: readonly Package[]): readonly string[] => {
+  const names = new Map<string, readonly string[]>();
+  for (const { name, licence } of packages) {
+    names.set(licence, [...(names.get(licence) ?? []), name]);
+  }
+  return [...names].map(([licence, sharing]) => `${sharing.join("\n")}\n\n${licence}`.trim());
 };
 
 /** `inputs` are the bundled files' paths relative to `root`. Fails where a package states no licence. */
 export const thirdPartyText = (root: string, inputs: readonly string[]): string => {
   const folders = new Set(inputs.map(packageFolder).filter((folder) => folder !== null));
-  const entries = [...folders].toSorted().map((folder) => entry(join(root, folder)));
+  const packages = [...folders].toSorted().map((folder) => readPackage(join(root, folder)));
   const rule = `\n\n${"-".repeat(78)}\n\n`;
-  return `This program contains code of the following packages.${rule}${entries.join(rule)}\n`;
+  return `This program contains code of the following packages.${rule}${entries(packages).join(rule)}\n`;
 };

@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
 import { packageFolder, thirdPartyText } from "../../src/build/third-party.ts";
@@ -23,5 +24,19 @@ describe("thirdPartyText", () => {
     expect(text.match(/^commander \d/gm)).toHaveLength(1);
     expect(text).toMatch(/^csv-parse [\d.]+ \(MIT\)$/m);
     expect(text.match(/Permission is hereby granted/g)).toHaveLength(2);
+  });
+
+  it("prints once a licence that packages share word for word, below all their names", () => {
+    const names = ["d3-path", "d3-scale", "d3-time", "d3-array"];
+    const text = thirdPartyText(
+      root,
+      names.map((name) => `node_modules/${name}/src/index.js`),
+    );
+    for (const name of names) expect(text.match(new RegExp(`^${name} \\d`, "gm"))).toHaveLength(1);
+    const holders = new Set(
+      names.map((name) => readFileSync(`${root}node_modules/${name}/LICENSE`, "utf8").trim()),
+    );
+    expect(holders.size).toBeLessThan(names.length);
+    for (const licence of holders) expect(text.split(licence)).toHaveLength(2);
   });
 });
