@@ -89,7 +89,7 @@ export const App = ({ client }: AppProps): JSX.Element => {
         <header class="masthead">
           <p class="brand">holdband</p>
           <p class="small">
-            reads a night of water and says which culture an appliance can hold. Nothing leaves this
+            Reads a night of water and says which culture an appliance can hold. Nothing leaves this
             device.
           </p>
           <nav aria-label="Parts of this page">

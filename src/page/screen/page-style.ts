@@ -4,7 +4,7 @@ const frame = `
 .page .masthead { margin-bottom: 1.5rem; }
 .brand { font-size: 1.35rem; font-weight: 700; letter-spacing: -0.01em; margin: 0; }
 .masthead .small { margin: 0 0 0.9rem; }
-.page nav { display: flex; flex-wrap: wrap; gap: 0 1.4rem; border-bottom: 1px solid var(--rule); }
+.masthead nav { display: flex; flex-wrap: wrap; gap: 0 1.4rem; border-bottom: 1px solid var(--rule); }
 .page :is(button, input, select, textarea, label, legend, .hint, .said, .mistake, .working, .brand, summary) {
   font-family: system-ui, -apple-system, "Segoe UI", Roboto, "Helvetica Neue", Arial, "Liberation Sans", sans-serif;
 }
@@ -71,7 +71,12 @@ const rest = `
 .entries { margin-top: 0.5rem; }
 .plain-list { list-style: none; padding: 0; max-width: none; }
 .plain-list > li { padding: 0.7rem 0; border-bottom: 1px solid var(--rule); margin: 0; }
-.entry { margin: 0; max-width: none; }
+.plain-list > li { display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: 0.3rem 1.5rem; align-items: start; }
+.plain-list > li > :is(.form, .mistake) { grid-column: 1 / -1; }
+.plain-list > li > .small-buttons { margin: 0; }
+.entry { margin: 0; max-width: 40rem; }
+.entry .small { display: block; }
+.form > .fields + .fields, .form > fieldset + .fields { margin-top: 1rem; }
 .result { margin-top: 2.5rem; border-top: 3px solid var(--line); }
 .shown-report > h2 { border: 0; margin-top: 1rem; padding-top: 0; font-size: 1.75rem; }`;
 
@@ -81,10 +86,18 @@ const print = `
   .result { border: 0; margin: 0; }
 }`;
 
+const phone = `
+@media screen and (max-width: 560px) {
+  .masthead nav { gap: 0 1rem; justify-content: space-between; }
+  button.tab { font-size: 0.95rem; }
+  .plain-list > li { display: block; }
+  .plain-list > li > .small-buttons { margin: 0.4rem 0 0; }
+}`;
+
 const forced = `
 @media (forced-colors: active) {
   button.tab[aria-current] { border-bottom-color: Highlight; }
   .drop { border-color: CanvasText; }
 }`;
 
-export const pageStyle = [frame, forms, buttons, rest, print, forced].join("\n");
+export const pageStyle = [frame, forms, buttons, rest, phone, print, forced].join("\n");

@@ -13,12 +13,10 @@ interface WorkingProps {
 /** Work shorter than this is not worth a word, ms. */
 const shortest = 300;
 
-const amount = ({ read, total }: Progress): string => {
-  const megabytes = (bytes: number): string => (bytes / 1_000_000).toFixed(1);
-  return total > 0
-    ? `${megabytes(read)} of ${megabytes(total)} MB read`
-    : `${megabytes(read)} MB read`;
-};
+const megabytes = (bytes: number): string => (bytes / 1_000_000).toFixed(1);
+
+const amount = ({ read, total }: Progress): string =>
+  `${megabytes(read)} of ${megabytes(total)} MB read`;
 
 export const Working = ({ open, progress, onStop }: WorkingProps): JSX.Element | null => {
   const [shown, setShown] = useState(false);

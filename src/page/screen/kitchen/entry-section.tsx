@@ -58,7 +58,8 @@ const EntryItem = ({
   return (
     <li>
       <p class="entry">
-        <b>{entry.name}</b> <span class="small">{entry.text}</span>
+        <b>{entry.name}</b>
+        <span class="small">{entry.text}</span>
       </p>
       {open ? (
         <EntryForm section={section} entry={entry} onDone={() => onOpen(false)} />

@@ -79,7 +79,7 @@ const TestItem = ({ session, id }: { readonly session: Session; readonly id: str
   return (
     <li>
       <p class="entry">
-        <b>{id}</b>{" "}
+        <b>{id}</b>
         <span class="small">{entryText(written, ["files", "file", "sha256", "probes"])}</span>
       </p>
       {missing.length === 0 ? null : (
