@@ -73,6 +73,7 @@ describe("the README", { timeout: 120_000 }, () => {
 
   it.each([
     "After an overnight test",
+    "Without a terminal",
     "Which appliance for the lower culture?",
     "Log your batches",
     "Heating the milk",
