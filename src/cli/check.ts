@@ -6,14 +6,14 @@ import { done } from "../problem.ts";
 import type { Outcome } from "../problem.ts";
 import { toContract } from "../report/contract.ts";
 import { toTerminal } from "../report/terminal.ts";
-import { readCheckOptions } from "./check-options.ts";
-import { checkRequest } from "./check-request.ts";
-import type { TypedOptions } from "./entries/command-entry.ts";
+import { readCheckOptions } from "../input/check-options.ts";
+import { checkRequest } from "../input/check-request.ts";
+import type { TypedOptions } from "../input/typed-options.ts";
 import { failure, jsonText } from "./command-result.ts";
 import type { CommandResult, Shell } from "./command-result.ts";
 import { openLoggerFile } from "../folder/logger-file.ts";
 import type { LoggerFile } from "../folder/logger-file.ts";
-import type { CheckOptions } from "./option-shapes.ts";
+import type { CheckOptions } from "../input/option-shapes.ts";
 import { startProgress } from "./progress.ts";
 import { checkReportPath, writeReport } from "./report-file.ts";
 

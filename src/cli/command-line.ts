@@ -5,7 +5,8 @@
 import { Command, CommanderError, Option } from "commander";
 import type { Argument } from "commander";
 import type { Problem } from "../problem.ts";
-import type { CommandEntry, TypedOptions } from "./entries/command-entry.ts";
+import type { CommandEntry } from "./entries/command-entry.ts";
+import type { TypedOptions } from "../input/typed-options.ts";
 import { spreadRepeated } from "./repeated-values.ts";
 import { usageProblem } from "./usage-problem.ts";
 

@@ -5,7 +5,7 @@ import type { Outcome } from "../problem.ts";
 import { failure, jsonText } from "./command-result.ts";
 import type { CommandResult, Shell } from "./command-result.ts";
 import type { CommandRun } from "./entries/command-entry.ts";
-import { givenTwice, readOptions } from "./read-options.ts";
+import { givenTwice, readOptions } from "../input/read-options.ts";
 
 export type Run<Options> = (
   words: readonly string[],

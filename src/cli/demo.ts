@@ -5,7 +5,7 @@ import { fileURLToPath } from "node:url";
 import { systemReason } from "../folder/system-reason.ts";
 import { done, failed } from "../problem.ts";
 import type { Outcome } from "../problem.ts";
-import type { TypedOptions } from "./entries/command-entry.ts";
+import type { TypedOptions } from "../input/typed-options.ts";
 import { failure } from "./command-result.ts";
 import type { CommandResult, Shell } from "./command-result.ts";
 import { report } from "./kitchen/report.ts";

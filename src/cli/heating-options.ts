@@ -3,11 +3,11 @@ import * as z from "zod";
 import { failed } from "../problem.ts";
 import type { Outcome } from "../problem.ts";
 import { parseDuration, parseTemperatureDifference } from "../quantity-text.ts";
-import { fileShapes } from "./file-option-shapes.ts";
-import { flagName } from "./flag-name.ts";
-import { kitchenShapes } from "./kitchen/kitchen-folder.ts";
-import { flag, once, read, room, temperature, within, words } from "./option-readers.ts";
-import { checkShape } from "./option-shapes.ts";
+import { fileShapes } from "../input/file-option-shapes.ts";
+import { flagName } from "../input/flag-name.ts";
+import { kitchenShapes } from "../input/kitchen-shapes.ts";
+import { flag, once, read, room, temperature, within, words } from "../input/option-readers.ts";
+import { checkShape } from "../input/option-shapes.ts";
 
 const { thermometerAccuracy, correction, correctionUncertainty } = checkShape.shape;
 const { column, unit, dateOrder, decimal, interval } = fileShapes;

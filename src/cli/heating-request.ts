@@ -16,10 +16,10 @@ import {
   specifiedThermometer,
 } from "../thermometer/budget.ts";
 import { constantCorrection } from "../thermometer/constant-correction.ts";
-import { usualConfidence } from "./check-request.ts";
-import { readingOptionsOf } from "./file-option-shapes.ts";
+import { usualConfidence } from "../input/check-request.ts";
+import { readingOptionsOf } from "../input/file-option-shapes.ts";
 import type { HeatingOptions } from "./heating-options.ts";
-import { cultureOf, thermometerOf } from "./kitchen/known-ids.ts";
+import { cultureOf, thermometerOf } from "../input/known-ids.ts";
 
 /** What is known besides the options. */
 export interface HeatingContext {

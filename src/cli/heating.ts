@@ -13,7 +13,7 @@ import { heatingContradiction, heatingShape } from "./heating-options.ts";
 import type { HeatingOptions } from "./heating-options.ts";
 import { heatingRequest } from "./heating-request.ts";
 import { folderOf, openKitchen } from "./kitchen/kitchen-folder.ts";
-import { localDay } from "./local-day.ts";
+import { localDay } from "../input/local-day.ts";
 import { startProgress } from "./progress.ts";
 
 /** The kitchen said, or the one in this folder; none is no fault where none was said. */

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { writeAtomically } from "../../folder/write-atomically.ts";
 import { done, failed } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
-import { slug } from "../kitchen/test-id.ts";
+import { slug } from "../../input/water-test/test-id.ts";
 import { draftText, readDraft } from "./draft.ts";
 import type { Draft } from "./draft.ts";
 

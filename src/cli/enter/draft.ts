@@ -2,7 +2,7 @@
 import * as z from "zod";
 import type { TypedLog } from "../../readings/typed/typed-types.ts";
 import { probeRoles } from "../../readings/series.ts";
-import type { SaidOfTest } from "./entered-test.ts";
+import type { SaidOfTest } from "../../input/water-test/entered-test.ts";
 
 const digits = z.string().regex(/^-?\d+(?:\.\d+)?$/u);
 const unit = z.enum(["degC", "degF"]);

@@ -1,36 +1,17 @@
 /** Options of `enter`, and what cannot stand together. */
 import * as z from "zod";
-import { readDate } from "../../kitchen/schema/written-values.ts";
+import { flagName } from "../../input/flag-name.ts";
+import { words } from "../../input/option-readers.ts";
+import { enteredShapes } from "../../input/water-test/entered-options.ts";
 import { done, failed } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
-import { fileShapes } from "../file-option-shapes.ts";
-import { flagName } from "../flag-name.ts";
-import { once, read, words } from "../option-readers.ts";
-import { kitchenShapes } from "../kitchen/kitchen-folder.ts";
-import { testShapes } from "../kitchen/test-options.ts";
-
-const { appliance, setting, container, fill, room, notes, name, thermometer } = testShapes;
 
 export const enterShape = z.object({
-  ...kitchenShapes,
-  appliance,
-  setting,
-  container,
-  fill,
-  room,
-  notes,
-  name,
-  thermometer,
-  probe: fileShapes.probe,
-  unit: fileShapes.unit,
-  date: once(read("a day as year-month-day, such as 2026-10-03", readDate)),
+  ...enteredShapes,
   out: words("a file's name, such as night.csv"),
 });
 
 export type EnterOptions = z.infer<typeof enterShape>;
-
-/** Options that may be given again. */
-export const repeatedOptions = ["probe", "thermometer"] as const;
 
 const onlyStored = [
   "kitchen",

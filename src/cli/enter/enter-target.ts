@@ -3,7 +3,7 @@ import type { Outcome } from "../../problem.ts";
 import type { TypedLog } from "../../readings/typed/typed-types.ts";
 import type { CommandResult } from "../command-result.ts";
 import type { Draft } from "./draft.ts";
-import type { SaidOfTest } from "./entered-test.ts";
+import type { SaidOfTest } from "../../input/water-test/entered-test.ts";
 
 export type Answer = Promise<Outcome<CommandResult>>;
 

@@ -2,7 +2,7 @@
 import { celsiusOf } from "../../readings/typed/typed-value.ts";
 import type { LogReading, TypedLog } from "../../readings/typed/typed-types.ts";
 import { clockText, dateText, dayOf, lengthText } from "../../readings/typed/wall-clock.ts";
-import type { SaidOfTest } from "./entered-test.ts";
+import type { SaidOfTest } from "../../input/water-test/entered-test.ts";
 import type { Change } from "../../readings/typed/typed-session.ts";
 
 /** Margin under the prompt's number. */

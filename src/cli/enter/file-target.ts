@@ -8,9 +8,9 @@ import { quoted } from "../kitchen/shell-word.ts";
 import type { EnterOptions } from "./enter-shape.ts";
 import type { EnterTarget } from "./enter-target.ts";
 import { summaryText } from "./enter-text.ts";
-import { enteredProbes } from "./entered-probes.ts";
-import { readProbesOnly } from "./entered-test.ts";
-import { saidOfFile } from "./said-of-test.ts";
+import { enteredProbes } from "../../input/water-test/entered-probes.ts";
+import { readProbesOnly } from "../../input/water-test/entered-test.ts";
+import { saidOfFile } from "../../input/water-test/said-of-test.ts";
 import { writeNewFile } from "./write-new-file.ts";
 
 export const fileTarget = (file: string, options: EnterOptions, shell: Shell): EnterTarget => ({

@@ -5,8 +5,8 @@ import type { OpenKitchen } from "../kitchen/kitchen-folder.ts";
 import { draftFolder } from "./draft-files.ts";
 import type { EnterOptions } from "./enter-shape.ts";
 import type { EnterTarget } from "./enter-target.ts";
-import { enteredTest } from "./entered-test.ts";
-import { saidOfTest } from "./said-of-test.ts";
+import { enteredTest } from "../../input/water-test/entered-test.ts";
+import { askSaidOfTest } from "./said-asked.ts";
 
 export const kitchenTarget = (
   { folder, kitchen }: OpenKitchen,
@@ -15,13 +15,13 @@ export const kitchenTarget = (
 ): EnterTarget => ({
   draftFolder: draftFolder(folder),
   isOwn: ({ test }) => test.appliance !== "",
-  said: () => saidOfTest(kitchen, options, shell),
+  said: () => askSaidOfTest(kitchen, options, shell),
   usualUnit: kitchen.shownUnit,
   keep: async (test, log) => {
     // Judging and drawing are a large part of the program; the prompt comes up without them.
-    const { storeTest } = await import("../kitchen/store-test.ts");
+    const { storeInFolder } = await import("../kitchen/store-in-folder.ts");
     const { storedTestContract, storedTestText } = await import("../kitchen/stored-test-text.ts");
-    const stored = await storeTest(folder, enteredTest(test, log), shell);
+    const stored = await storeInFolder(folder, enteredTest(test, log), shell);
     if (!stored.ok) return stored;
     const { value } = stored;
     return answered(options, shell, storedTestText(value, shell), storedTestContract(value));

@@ -1,14 +1,13 @@
 /** Readings through a pipe: all lines or none. */
 import type { Outcome } from "../../problem.ts";
-import { pipedReadings } from "../../readings/typed/piped-readings.ts";
 import type { TypedLog } from "../../readings/typed/typed-types.ts";
 import type { Shell } from "../command-result.ts";
 import type { EnterOptions } from "./enter-shape.ts";
 import type { EnterTarget } from "./enter-target.ts";
-import type { SaidOfTest } from "./entered-test.ts";
+import type { SaidOfTest } from "../../input/water-test/entered-test.ts";
 import { pipedText } from "./piped-input.ts";
-import { startLog } from "./start-log.ts";
-import { wallNow } from "./wall-now.ts";
+import { wholeLog } from "../../input/water-test/start-log.ts";
+import { wallNow } from "../../input/wall-now.ts";
 
 export const pipedLog = async (
   test: SaidOfTest,
@@ -21,13 +20,5 @@ export const pipedLog = async (
     shell.progress?.("One reading on each line, such as 22:30 41.2; Ctrl-D ends.\n");
   const text = await pipedText(shell.input ?? process.stdin);
   if (!text.ok) return text;
-  const { firstDay, probes } = startLog(test, options, usualUnit);
-  const now = wallNow(shell.now());
-  return pipedReadings(text.value, {
-    probes,
-    unit: options.unit ?? null,
-    usualUnit,
-    firstDay,
-    now,
-  });
+  return wholeLog(text.value, test, options, usualUnit, wallNow(shell.now()));
 };

@@ -14,8 +14,8 @@ import { keptText, listText, shortHelp, titleText } from "./enter-text.ts";
 import { pipedLog } from "./piped-log.ts";
 import type { Prompter } from "./prompter.ts";
 import { runSession } from "./session.ts";
-import { startLog } from "./start-log.ts";
-import { wallNow } from "./wall-now.ts";
+import { startLog } from "../../input/water-test/start-log.ts";
+import { wallNow } from "../../input/wall-now.ts";
 
 const fromPipe = async (target: EnterTarget, options: EnterOptions, shell: Shell): Answer => {
   const said = await target.said();

@@ -1,8 +1,6 @@
 /** What one command is to the command line: its words for the help, and where its code is loaded from. */
+import type { TypedOptions } from "../../input/typed-options.ts";
 import type { CommandResult, Shell } from "../command-result.ts";
-
-/** Options as typed: every value of each option in order, flags as true. */
-export type TypedOptions = Readonly<Record<string, readonly string[] | boolean>>;
 
 /**
  * Group in the help, flags, description. A value in <> may be given again;

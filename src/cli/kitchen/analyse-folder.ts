@@ -4,13 +4,13 @@ import { analyseKitchen } from "../../kitchen-analysis.ts";
 import type { KitchenAnalysis } from "../../kitchen-analysis-types.ts";
 import { done, failed, problemText } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
-import { usualConfidence, usualShare } from "../check-request.ts";
+import { usualConfidence, usualShare } from "../../input/check-request.ts";
 import type { Shell } from "../command-result.ts";
-import { localDay } from "../local-day.ts";
+import { localDay } from "../../input/local-day.ts";
 import { startProgress } from "../progress.ts";
 import { folderOf, openKitchen } from "./kitchen-folder.ts";
 import type { OpenKitchen } from "./kitchen-folder.ts";
-import { applianceOf } from "./known-ids.ts";
+import { applianceOf } from "../../input/known-ids.ts";
 
 /** Tests there are, and none of them can be read: better refused than answered from nothing. */
 const nothingRead = ({ tests }: KitchenAnalysis): Outcome<never> | null => {

@@ -12,7 +12,7 @@ import { wrapText } from "../../report/wrap-text.ts";
 import { plainWriting, terminalWriting } from "../../report/writing.ts";
 import type { CommandResult, Shell } from "../command-result.ts";
 import { answered } from "../command-run.ts";
-import { localDay } from "../local-day.ts";
+import { localDay } from "../../input/local-day.ts";
 import { startProgress } from "../progress.ts";
 import { batchList } from "./batch-list.ts";
 import type { NumberedBatch } from "./batch-list.ts";

@@ -1,19 +1,18 @@
 /** One batch of the log, by its number: shown, changed or taken out. */
-import { changedBatch, withoutBatch } from "../../kitchen/edits/with-batch.ts";
-import type { Batch, Kitchen } from "../../kitchen/kitchen.ts";
-import { done, failed } from "../../problem.ts";
+import { batchEdit, batchNumber, onlyOfBatch } from "../../input/kitchen/batch-edit.ts";
+import { saysSomething } from "../../input/kitchen/batch-options.ts";
+import type { BatchOptions } from "../../input/kitchen/batch-options.ts";
+import type { EditedKitchen } from "../../input/kitchen/edit-kitchen-text.ts";
+import { localDay } from "../../input/local-day.ts";
+import type { Kitchen } from "../../kitchen/kitchen.ts";
 import type { Outcome } from "../../problem.ts";
 import type { CommandResult, Shell } from "../command-result.ts";
 import { answered } from "../command-run.ts";
 import { batchAnswer } from "./batch-answer.ts";
-import { batchChange } from "./batch-changed.ts";
+import { askBatchChange } from "./batch-asked.ts";
 import { numbered } from "./batch-list.ts";
-import { saysSomething } from "./batch-options.ts";
-import type { BatchOptions } from "./batch-options.ts";
 import { editKitchen } from "./edit-kitchen.ts";
-import type { KitchenEdit } from "./edit-kitchen.ts";
 import type { OpenKitchen } from "./kitchen-folder.ts";
-import { cultureOf } from "./known-ids.ts";
 
 type Answer = Promise<Outcome<CommandResult>>;
 
@@ -42,27 +41,20 @@ export const tellBatch = (
   return batchAnswer(told, options, shell);
 };
 
-const same = (one: Batch | undefined, other: Batch): boolean =>
-  JSON.stringify(one) === JSON.stringify(other);
-
-/** Numbers shift when another program takes a batch out: only the batch that was meant is touched. */
-const editBatch = (
-  { folder, kitchen }: OpenKitchen,
+/** What `options` say, done to the batch that was meant. */
+const editBatch = async (
+  { opened: { folder, kitchen }, shell }: BatchRequest,
   number: number,
-  edit: (found: KitchenEdit) => Outcome<string>,
-) => {
-  const meant = kitchen.batches[number - 1]!;
-  return editKitchen(folder, (found) =>
-    same(found.kitchen.batches[number - 1], meant)
-      ? edit(found)
-      : failed("kitchen-changed-meanwhile", { file: found.file }),
-  );
+  options: BatchOptions,
+): Promise<Outcome<EditedKitchen>> => {
+  const edit = batchEdit([`${number}`], options, localDay(shell.now()));
+  if (!edit.ok) return edit;
+  return editKitchen(folder, onlyOfBatch(number, kitchen.batches[number - 1]!, edit.value));
 };
 
-const remove = async ({ opened, options, shell }: BatchRequest, number: number): Answer => {
-  const edited = await editBatch(opened, number, ({ text, file }) =>
-    withoutBatch(text, file, number),
-  );
+const remove = async (request: BatchRequest, number: number): Answer => {
+  const { options, shell } = request;
+  const edited = await editBatch(request, number, options);
   if (!edited.ok) return edited;
   const { before, after } = edited.value;
   const batch = before.batches[number - 1]!;
@@ -75,33 +67,17 @@ const remove = async ({ opened, options, shell }: BatchRequest, number: number):
 const change = async (request: BatchRequest, number: number): Answer => {
   const { opened, options, shell } = request;
   const { kitchen } = opened;
-  const culture = options.culture === undefined ? null : cultureOf(kitchen, options.culture);
-  if (culture !== null && !culture.ok) return culture;
-  const entry = await batchChange(kitchen, kitchen.batches[number - 1]!, options, shell);
-  if (!entry.ok) return entry;
-  const edited = await editBatch(opened, number, ({ text, file }) =>
-    changedBatch(text, file, number, entry.value),
-  );
+  const asked = await askBatchChange(kitchen, kitchen.batches[number - 1]!, options, shell);
+  if (!asked.ok) return asked;
+  const edited = await editBatch(request, number, asked.value);
   if (!edited.ok) return edited;
   const title = (date: string): string => `Changed; batch ${number}, of ${date}, is now:`;
   return tellBatch(request, { kitchen: edited.value.after, number, title, remarks: [] });
 };
 
-const expectedNumber = (count: number): string => {
-  if (count === 0) return "a number of the log, which is empty";
-  return count === 1 ? "1, the only one in the log" : `a number from 1 to ${count}`;
-};
-
-const numberOf = (word: string, { batches }: Kitchen): Outcome<number> => {
-  const number = /^\d{1,6}$/.test(word) ? Number(word) : 0;
-  if (batches[number - 1] !== undefined) return done(number);
-  const expected = expectedNumber(batches.length);
-  return failed("option-invalid", { option: "the batch's number", expected, found: word });
-};
-
 export const batchOfNumber = async (request: BatchRequest, word: string): Answer => {
   const { opened, options } = request;
-  const number = numberOf(word, opened.kitchen);
+  const number = batchNumber(word, opened.kitchen);
   if (!number.ok) return number;
   if (options.remove) return remove(request, number.value);
   if (saysSomething(options)) return change(request, number.value);

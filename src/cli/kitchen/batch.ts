@@ -1,18 +1,17 @@
 /** `batch`: lists the log, adds a batch, or does something with one of the log. */
-import { withBatch } from "../../kitchen/edits/with-batch.ts";
-import { failed } from "../../problem.ts";
+import { batchClash, batchEdit } from "../../input/kitchen/batch-edit.ts";
+import { batchRepeatable, batchShape, saysSomething } from "../../input/kitchen/batch-options.ts";
+import { takenText } from "../../input/kitchen/batch-taken-text.ts";
+import { newBatch } from "../../input/kitchen/new-batch.ts";
+import { localDay } from "../../input/local-day.ts";
 import type { Outcome } from "../../problem.ts";
-import type { CommandResult, Shell } from "../command-result.ts";
+import type { CommandResult } from "../command-result.ts";
 import { answered, commandRun } from "../command-run.ts";
-import { notToCome } from "../local-day.ts";
 import { batchAnswer } from "./batch-answer.ts";
-import { newBatch } from "./batch-asked.ts";
+import { askNewBatch } from "./batch-asked.ts";
 import { numbered } from "./batch-list.ts";
 import { batchOfNumber, tellBatch } from "./batch-of-number.ts";
 import type { BatchRequest } from "./batch-of-number.ts";
-import { batchShape, saysSomething } from "./batch-options.ts";
-import type { BatchOptions } from "./batch-options.ts";
-import { takenText } from "./batch-taken-text.ts";
 import { editKitchen } from "./edit-kitchen.ts";
 import { folderOf, openKitchen } from "./kitchen-folder.ts";
 
@@ -33,35 +32,23 @@ const list = async ({ opened, options, shell }: BatchRequest): Answer => {
 
 const add = async (request: BatchRequest): Answer => {
   const { opened, options, shell } = request;
-  const asked = await newBatch(opened.kitchen, options, shell);
+  const today = localDay(shell.now());
+  const asked = await askNewBatch(opened.kitchen, options, today, shell);
   if (!asked.ok) return asked;
-  const edited = await editKitchen(opened.folder, ({ text, file }) =>
-    withBatch(text, file, asked.value.entry),
-  );
+  const edit = batchEdit([], asked.value, today);
+  if (!edit.ok) return edit;
+  const edited = await editKitchen(opened.folder, edit.value);
   if (!edited.ok) return edited;
-  const { after: kitchen } = edited.value;
+  const { before, after: kitchen } = edited.value;
+  const batch = newBatch(before, asked.value, today);
+  if (!batch.ok) return batch;
   const number = kitchen.batches.length;
   const title = (date: string): string => `Logged as batch ${number}, of ${date}:`;
-  return tellBatch(request, { kitchen, number, title, remarks: takenText(asked.value) });
+  return tellBatch(request, { kitchen, number, title, remarks: takenText(batch.value) });
 };
 
-const clash = (
-  word: string | undefined,
-  options: BatchOptions,
-  shell: Shell,
-): Outcome<never> | null => {
-  if (options.remove && word === undefined) {
-    return failed("option-missing", { option: "the batch's number", why: "a batch goes by that" });
-  }
-  if (options.remove && saysSomething(options)) {
-    const why = "what is taken out is not changed as well";
-    return failed("options-contradict", { first: "--remove", second: "another answer", why });
-  }
-  return options.date === undefined ? null : notToCome("--date", options.date, shell.now());
-};
-
-export const batch = commandRun(batchShape, ["trouble"], async ([word], options, shell) => {
-  const wrong = clash(word, options, shell);
+export const batch = commandRun(batchShape, batchRepeatable, async ([word], options, shell) => {
+  const wrong = batchClash(word, options, localDay(shell.now()));
   if (wrong !== null) return wrong;
   const opened = await openKitchen(folderOf(options));
   if (!opened.ok) return opened;

@@ -5,7 +5,7 @@ import { createKitchen } from "../../folder/create-kitchen.ts";
 import { kitchenName } from "../../folder/kitchen-bytes.ts";
 import { startText } from "../../kitchen/start-text.ts";
 import { answered, commandRun } from "../command-run.ts";
-import { flag } from "../option-readers.ts";
+import { flag } from "../../input/option-readers.ts";
 import { quoted } from "./shell-word.ts";
 
 const steps: readonly (readonly [what: string, ...lines: readonly string[]])[] = [

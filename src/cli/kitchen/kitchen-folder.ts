@@ -6,10 +6,6 @@ import type { Kitchen } from "../../kitchen/kitchen.ts";
 import { parseKitchen } from "../../kitchen/parse-kitchen.ts";
 import { done } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
-import { flag, words } from "../option-readers.ts";
-
-/** Options of every command over a kitchen. */
-export const kitchenShapes = { kitchen: words("a folder, such as my-kitchen"), json: flag };
 
 export interface OpenKitchen {
   readonly folder: string;

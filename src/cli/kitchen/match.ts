@@ -7,10 +7,11 @@ import type { Outcome } from "../../problem.ts";
 import { toAdviceContract } from "../../report/advice-contract.ts";
 import { toMatchTerminal } from "../../report/match-terminal.ts";
 import { answered, commandRun } from "../command-run.ts";
-import { flag } from "../option-readers.ts";
+import { flag } from "../../input/option-readers.ts";
 import { analyseFolder } from "./analyse-folder.ts";
-import { folderOf, kitchenShapes, openKitchen } from "./kitchen-folder.ts";
-import { cultureOf } from "./known-ids.ts";
+import { folderOf, openKitchen } from "./kitchen-folder.ts";
+import { kitchenShapes } from "../../input/kitchen-shapes.ts";
+import { cultureOf } from "../../input/known-ids.ts";
 
 const shape = z.object({
   ...kitchenShapes,

@@ -3,9 +3,9 @@ import * as z from "zod";
 import { toAdviceContract } from "../../report/advice-contract.ts";
 import { toNextTerminal } from "../../report/next-terminal.ts";
 import { answered, commandRun } from "../command-run.ts";
-import { words } from "../option-readers.ts";
+import { words } from "../../input/option-readers.ts";
 import { analyseAsked } from "./analyse-folder.ts";
-import { kitchenShapes } from "./kitchen-folder.ts";
+import { kitchenShapes } from "../../input/kitchen-shapes.ts";
 
 const shape = z.object({ ...kitchenShapes, appliance: words("an appliance's name") });
 

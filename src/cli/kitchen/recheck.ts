@@ -5,9 +5,9 @@ import { done } from "../../problem.ts";
 import { toRecheckContract } from "../../report/recheck-contract.ts";
 import { toRecheckTerminal } from "../../report/recheck-terminal.ts";
 import { answered, commandRun } from "../command-run.ts";
-import { flag, words } from "../option-readers.ts";
+import { flag, words } from "../../input/option-readers.ts";
 import { analyseAsked } from "./analyse-folder.ts";
-import { kitchenShapes } from "./kitchen-folder.ts";
+import { kitchenShapes } from "../../input/kitchen-shapes.ts";
 
 const shape = z.object({
   ...kitchenShapes,

@@ -10,13 +10,14 @@ import type { Outcome } from "../../problem.ts";
 import { toKitchenContract } from "../../report/kitchen-contract.ts";
 import { toKitchenTerminal } from "../../report/kitchen-terminal.ts";
 import { answered, commandRun } from "../command-run.ts";
-import { flag, words } from "../option-readers.ts";
-import { reportFile } from "../option-shapes.ts";
+import { flag, words } from "../../input/option-readers.ts";
+import { reportFile } from "../../input/option-shapes.ts";
 import { checkReportPath, writeReport } from "../report-file.ts";
 import { analyseFolder } from "./analyse-folder.ts";
-import { folderOf, kitchenShapes, openKitchen } from "./kitchen-folder.ts";
-import { applianceOf } from "./known-ids.ts";
-import { slug } from "./test-id.ts";
+import { folderOf, openKitchen } from "./kitchen-folder.ts";
+import { kitchenShapes } from "../../input/kitchen-shapes.ts";
+import { applianceOf } from "../../input/known-ids.ts";
+import { slug } from "../../input/water-test/test-id.ts";
 
 const shape = z.object({
   ...kitchenShapes,

@@ -1,31 +1,23 @@
 /** What `appliance` and `container` have in common: to list, to show one, to add one or change it. */
-import type { EditOptions } from "../../kitchen/edits/entries.ts";
+import type { KitchenEdit } from "../../input/kitchen/edit-kitchen-text.ts";
 import type { Kitchen } from "../../kitchen/kitchen.ts";
-import { failed } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
 import type { CommandResult, Shell } from "../command-result.ts";
 import { answered } from "../command-run.ts";
 import { editKitchen } from "./edit-kitchen.ts";
 import { folderOf, openKitchen } from "./kitchen-folder.ts";
 
-interface Section<Entry extends { readonly id: string }, Said extends object> {
+interface Section<Entry extends { readonly id: string }> {
   /** "appliance", also the command's name. */
   readonly what: string;
   readonly plural: string;
   readonly folder: { readonly kitchen?: string | undefined; readonly json: boolean };
   readonly id: string | undefined;
-  readonly said: Outcome<Said>;
+  /** Empty where nothing was said: then it is shown. */
+  readonly said: Outcome<object>;
+  readonly edit: Outcome<KitchenEdit>;
   readonly entries: (kitchen: Kitchen) => readonly Entry[];
   readonly find: (kitchen: Kitchen, id: string) => Outcome<Entry>;
-  /** What a new entry still lacks. */
-  readonly incomplete: (said: Said, id: string) => Outcome<never> | null;
-  readonly put: (
-    text: string,
-    file: string,
-    id: string,
-    said: Said,
-    options: EditOptions,
-  ) => Outcome<string>;
   readonly lines: (
     kitchen: Kitchen,
     entries: readonly Entry[],
@@ -37,8 +29,8 @@ interface Section<Entry extends { readonly id: string }, Said extends object> {
 const noneYet = (what: string, plural: string): string =>
   `There are no ${plural} in this kitchen yet; "holdband ${what} --help" shows how to enter one.`;
 
-const list = async <Entry extends { readonly id: string }, Said extends object>(
-  section: Section<Entry, Said>,
+const list = async <Entry extends { readonly id: string }>(
+  section: Section<Entry>,
 ): Promise<Outcome<CommandResult>> => {
   const { what, plural, id, shell } = section;
   const opened = await openKitchen(folderOf(section.folder));
@@ -52,17 +44,13 @@ const list = async <Entry extends { readonly id: string }, Said extends object>(
   return answered(section.folder, shell, text, { [plural]: entries });
 };
 
-const put = async <Entry extends { readonly id: string }, Said extends object>(
-  section: Section<Entry, Said>,
+const put = async <Entry extends { readonly id: string }>(
+  section: Section<Entry>,
   id: string,
-  said: Said,
+  edit: KitchenEdit,
 ): Promise<Outcome<CommandResult>> => {
   const { plural, shell } = section;
-  const edited = await editKitchen(folderOf(section.folder), ({ text, file, kitchen }) => {
-    const isNew = !section.entries(kitchen).some((one) => one.id === id);
-    const gap = isNew ? section.incomplete(said, id) : null;
-    return gap ?? section.put(text, file, id, said, { replace: true });
-  });
+  const edited = await editKitchen(folderOf(section.folder), edit);
   if (!edited.ok) return edited;
   const { before, after } = edited.value;
   const entry = section.find(after, id);
@@ -73,14 +61,12 @@ const put = async <Entry extends { readonly id: string }, Said extends object>(
   return answered(section.folder, shell, text, { [plural]: [entry.value] });
 };
 
-export const sectionCommand = async <Entry extends { readonly id: string }, Said extends object>(
-  section: Section<Entry, Said>,
+export const sectionCommand = async <Entry extends { readonly id: string }>(
+  section: Section<Entry>,
 ): Promise<Outcome<CommandResult>> => {
-  const { what, id, said } = section;
+  const { id, said, edit } = section;
   if (!said.ok) return said;
-  const isSaid = Object.keys(said.value).length > 0;
-  if (id === undefined && isSaid) {
-    return failed("option-missing", { option: `the ${what}'s name`, why: "it goes by that" });
-  }
-  return id === undefined || !isSaid ? list(section) : put(section, id, said.value);
+  if (Object.keys(said.value).length === 0) return list(section);
+  if (!edit.ok) return edit;
+  return id === undefined ? list(section) : put(section, id, edit.value);
 };

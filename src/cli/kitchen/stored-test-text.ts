@@ -3,7 +3,7 @@ import { toContract } from "../../report/contract.ts";
 import { toTerminal } from "../../report/terminal.ts";
 import { wrapText } from "../../report/wrap-text.ts";
 import type { Shell } from "../command-result.ts";
-import type { StoredTest } from "./new-test.ts";
+import type { StoredTest } from "../../input/water-test/new-test.ts";
 
 const noCulture =
   'No culture is listed in this kitchen, so nothing was judged. "holdband culture" lists those in the catalogue, "holdband culture yoghurt" takes one in.';

@@ -11,13 +11,15 @@ import { checkedText } from "../../report/wording/thermometers.ts";
 import { terminalWriting } from "../../report/writing.ts";
 import type { CommandResult, Shell } from "../command-result.ts";
 import { answered } from "../command-run.ts";
-import { localDay } from "../local-day.ts";
+import { localDay } from "../../input/local-day.ts";
 import { columns } from "./columns.ts";
-import { doubtful } from "./doubts.ts";
-import { thermometerOf } from "./known-ids.ts";
-import { newChecks } from "./new-checks.ts";
-import { thermometerFindings, windowsAsked } from "./thermometer-findings.ts";
-import type { ThermometerOptions } from "./thermometer-options.ts";
+import { doubtful } from "../../input/kitchen/doubts.ts";
+import { thermometerOf } from "../../input/known-ids.ts";
+import { windowsAsked } from "../../input/kitchen/windows-asked.ts";
+import { newChecks } from "../../input/kitchen/new-checks.ts";
+import { questionWords } from "./question-words.ts";
+import { thermometerFindings } from "./thermometer-findings.ts";
+import type { ThermometerOptions } from "../../input/kitchen/thermometer-options.ts";
 
 /** Typed once, the height need not be typed again. */
 const altitudeNote = (
@@ -81,7 +83,7 @@ export const checkUnkept = (
     accuracy: accuracy?.celsius ?? null,
     checks: newChecks(options, kitchen?.altitude ?? null, localDay(shell.now())),
   };
-  const doubts = doubtful(null, thermometer, shownUnit(kitchen, options));
+  const doubts = doubtful(null, thermometer, shownUnit(kitchen, options), questionWords);
   if (doubts !== null) return doubts;
   const result = answer(thermometer, kitchen, options, shell, null);
   if (!result.ok || options.json) return result;

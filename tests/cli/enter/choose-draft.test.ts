@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { chooseDraft, damagedDrafts } from "../../../src/cli/enter/choose-draft.ts";
 import type { FoundDraft } from "../../../src/cli/enter/draft-files.ts";
 import type { Choice } from "../../../src/cli/kitchen/ask.ts";
-import { saidOfFile } from "../../../src/cli/enter/said-of-test.ts";
+import { saidOfFile } from "../../../src/input/water-test/said-of-test.ts";
 import { logOf } from "../../readings/typed/typed-helpers.ts";
 
 const test = saidOfFile("night.csv", [{ name: "Jar", place: "food", thermometer: null }]);

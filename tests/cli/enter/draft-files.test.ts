@@ -7,7 +7,7 @@ import {
   removeDraft,
   saveDraft,
 } from "../../../src/cli/enter/draft-files.ts";
-import { saidOfFile } from "../../../src/cli/enter/said-of-test.ts";
+import { saidOfFile } from "../../../src/input/water-test/said-of-test.ts";
 import { logOf } from "../../readings/typed/typed-helpers.ts";
 import { temporaryFolder, write } from "../run-holdband.ts";
 

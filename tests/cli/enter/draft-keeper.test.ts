@@ -3,7 +3,7 @@ import { basename } from "node:path";
 import { describe, expect, it } from "vitest";
 import { findDrafts } from "../../../src/cli/enter/draft-files.ts";
 import { draftKeeper, newTyping } from "../../../src/cli/enter/draft-keeper.ts";
-import { saidOfFile } from "../../../src/cli/enter/said-of-test.ts";
+import { saidOfFile } from "../../../src/input/water-test/said-of-test.ts";
 import { jarLog, logOf } from "../../readings/typed/typed-helpers.ts";
 import { temporaryFolder } from "../run-holdband.ts";
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { draftText, readDraft } from "../../../src/cli/enter/draft.ts";
-import { saidOfFile } from "../../../src/cli/enter/said-of-test.ts";
+import { saidOfFile } from "../../../src/input/water-test/said-of-test.ts";
 import { logOf } from "../../readings/typed/typed-helpers.ts";
 
 const test = saidOfFile("night.csv", [{ name: "Jar", place: "food", thermometer: null }]);

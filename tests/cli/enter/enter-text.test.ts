@@ -10,7 +10,7 @@ import {
   summaryText,
   titleText,
 } from "../../../src/cli/enter/enter-text.ts";
-import { saidOfFile } from "../../../src/cli/enter/said-of-test.ts";
+import { saidOfFile } from "../../../src/input/water-test/said-of-test.ts";
 import { emptyLog } from "../../../src/readings/typed/typed-log.ts";
 import { jarLog, logOf } from "../../readings/typed/typed-helpers.ts";
 

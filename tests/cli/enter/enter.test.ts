@@ -1,7 +1,7 @@
 import { existsSync, readFileSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import type { TypedOptions } from "../../../src/cli/entries/command-entry.ts";
+import type { TypedOptions } from "../../../src/input/typed-options.ts";
 import { enter } from "../../../src/cli/enter/enter.ts";
 import { openKitchen } from "../../../src/cli/kitchen/kitchen-folder.ts";
 import { listing, temporaryFolder } from "../run-holdband.ts";

@@ -6,7 +6,7 @@ import { newTyping } from "../../../src/cli/enter/draft-keeper.ts";
 import { enterShape } from "../../../src/cli/enter/enter-shape.ts";
 import { fileTarget } from "../../../src/cli/enter/file-target.ts";
 import { kitchenTarget } from "../../../src/cli/enter/kitchen-target.ts";
-import { startLog } from "../../../src/cli/enter/start-log.ts";
+import { startLog } from "../../../src/input/water-test/start-log.ts";
 import { typeReadings } from "../../../src/cli/enter/take-readings.ts";
 import { openKitchen } from "../../../src/cli/kitchen/kitchen-folder.ts";
 import { temporaryFolder, write } from "../run-holdband.ts";
