@@ -1,0 +1,63 @@
+/** The kitchen's water tests, read and decided; done again only where something changed. */
+import { usualConfidence, usualShare } from "../../input/check-request.ts";
+import { localDay } from "../../input/local-day.ts";
+import { storedKitchen } from "../../input/water-test/kitchen-store.ts";
+import { analyseKitchen } from "../../kitchen-analysis.ts";
+import type { KitchenAnalysis } from "../../kitchen-analysis-types.ts";
+import type { Kitchen } from "../../kitchen/kitchen.ts";
+import { done, failed, problemText } from "../../problem.ts";
+import type { Outcome } from "../../problem.ts";
+import { toKitchenHtmlParts } from "../../report/kitchen-html.ts";
+import type { LastKitchen, Workroom } from "./workroom.ts";
+
+/** Tests there are, and none of them can be read: better refused than answered from nothing. */
+const nothingRead = ({ tests }: KitchenAnalysis): Outcome<never> | null => {
+  if (tests.length === 0 || tests.some(({ problem }) => problem === null)) return null;
+  const why = tests.flatMap(({ problem }) => (problem === null ? [] : [problemText(problem)]));
+  return failed("no-test-readable", { count: tests.length, why: [...new Set(why)].join(" ") });
+};
+
+const bytesListed = ({ tests }: Kitchen, { store }: Workroom): number =>
+  tests
+    .flatMap(({ files }) => files)
+    .reduce((sum, { sha256 }) => sum + (store.raw().get(sha256)?.content.size ?? 0), 0);
+
+const analysed = async (kitchen: Kitchen, room: Workroom): Promise<Outcome<KitchenAnalysis>> => {
+  const { store, now, version, progress } = room;
+  const total = bytesListed(kitchen, room);
+  let read = 0;
+  const said = {
+    version,
+    today: localDay(now()),
+    share: usualShare,
+    confidence: usualConfidence,
+    appliance: null,
+  };
+  const analysis = await analyseKitchen(kitchen, said, (file) =>
+    store.openListed(file, (count) => {
+      read += count;
+      progress(read, total);
+    }),
+  );
+  if (!analysis.ok) return analysis;
+  return nothingRead(analysis.value) ?? analysis;
+};
+
+/** What an analysis is made of: another text, other files or another day make another. */
+const madeOf = ({ store, now }: Workroom): string =>
+  [localDay(now()), ...[...store.raw().keys()].toSorted(), store.text()].join("\n");
+
+/** The analysis with its report, from the desk where nothing changed since. */
+export const keptKitchen = async (room: Workroom): Promise<Outcome<LastKitchen>> => {
+  const of = madeOf(room);
+  const { desk, store, now } = room;
+  if (desk.kitchen?.of === of) return done(desk.kitchen);
+  const opened = await storedKitchen(store);
+  if (!opened.ok) return opened;
+  const analysis = await analysed(opened.value.kitchen, room);
+  if (!analysis.ok) return analysis;
+  const renderedOn = now().toISOString();
+  const parts = await toKitchenHtmlParts(analysis.value, { renderedOn });
+  desk.kitchen = { analysis: analysis.value, parts, of };
+  return done(desk.kitchen);
+};
