@@ -295,6 +295,7 @@ const table: readonly Row[] = [
       "analysis-types",
       "kitchen-analysis",
       "kitchen-analysis-types",
+      "folder/raw-name",
       "kitchen",
       "report",
       "readings",
