@@ -34,7 +34,13 @@ describe("the packed package", () => {
       { files: { path: string }[] },
     ];
     const paths = listed[0].files.map(({ path }) => path);
-    for (const path of ["dist/holdband.js", "dist/THIRD-PARTY.txt", "LICENSE", "README.md"]) {
+    for (const path of [
+      "dist/holdband.js",
+      "dist/page.html",
+      "dist/THIRD-PARTY.txt",
+      "LICENSE",
+      "README.md",
+    ]) {
       expect(paths).toContain(path);
     }
     expect(paths.filter((path) => !/^(dist|fixtures)\/|^[^/]+$/.test(path))).toEqual([]);

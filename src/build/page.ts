@@ -37,13 +37,11 @@ const settings: BuildOptions = {
   logLevel: "warning",
 };
 
-const bundled = async (root: string, entry: string, version: string): Promise<Bundled> => {
-  const define = { HOLDBAND_VERSION: JSON.stringify(version) };
+const bundled = async (root: string, own: BuildOptions): Promise<Bundled> => {
   const { outputFiles, metafile } = await build({
     ...settings,
+    ...own,
     absWorkingDir: root,
-    entryPoints: [entry],
-    define,
     metafile: true,
     write: false,
   });
@@ -53,8 +51,13 @@ const bundled = async (root: string, entry: string, version: string): Promise<Bu
 /** The same sources give the same bytes. `root` is the project's folder. */
 export const buildPage = async (root: string, version: string): Promise<BuiltPage> => {
   const [screen, worker] = await Promise.all([
-    bundled(root, "src/page/screen/main.tsx", version),
-    bundled(root, "src/page/work/worker.ts", version),
+    bundled(root, { entryPoints: ["src/page/screen/main.tsx"] }),
+    bundled(root, {
+      entryPoints: ["src/page/work/worker.ts"],
+      define: { HOLDBAND_VERSION: JSON.stringify(version) },
+      // csv-parse works on Node's bytes, and a worker has none.
+      inject: ["src/page/work/buffer.ts"],
+    }),
   ]);
   const metafiles = [screen.metafile, worker.metafile];
   const html = pageHtml({
