@@ -1,12 +1,13 @@
 /**
  * Bundles the program into dist/: ESM in lazily loaded parts, so that --help
  * loads neither charts nor statistics, and the packed package needs nothing
- * else installed.
+ * else installed. Beside it the page, which `holdband page` copies.
  */
 import { chmodSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
+import { buildPage, inputsOf } from "./page.ts";
 import { thirdPartyText } from "./third-party.ts";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
@@ -38,6 +39,8 @@ const { outputFiles, metafile } = await build({
   logLevel: "warning",
 });
 
+const page = await buildPage(root, version);
+
 // A CommonJS package inside (commander) asks for modules of Node by require, which ESM lacks.
 const requireForCommonJs =
   'import{createRequire as holdbandRequire}from"node:module";const require=holdbandRequire(import.meta.url);\n';
@@ -50,4 +53,6 @@ for (const { path, text } of outputFiles) {
   writeFileSync(path, head + (needsRequire ? requireForCommonJs : "") + text);
 }
 chmodSync(join(dist, program), 0o755);
-writeFileSync(join(dist, "THIRD-PARTY.txt"), thirdPartyText(root, Object.keys(metafile.inputs)));
+writeFileSync(join(dist, "page.html"), page.html);
+const inputs = inputsOf([metafile, ...page.metafiles]);
+writeFileSync(join(dist, "THIRD-PARTY.txt"), thirdPartyText(root, inputs));
