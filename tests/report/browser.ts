@@ -1,5 +1,6 @@
 /** Chromium for the tests that need a real page. Without one they are skipped aloud, and fail in CI. */
-import { existsSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
+import { createRequire } from "node:module";
 import { chromium } from "playwright-core";
 import type { Browser, Page } from "playwright-core";
 
@@ -70,4 +71,36 @@ export const open = async (
   });
   await page.goto(address);
   return { page, requests, complaints };
+};
+
+/** Unfolds every part a reader could unfold, so that what stands in it is looked at too. */
+export const unfold = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    for (const details of document.querySelectorAll("details")) details.open = true;
+  });
+
+interface AxeResult {
+  readonly passes: readonly unknown[];
+  readonly violations: readonly {
+    readonly id: string;
+    readonly nodes: readonly { readonly html: string }[];
+  }[];
+}
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core"), "utf8");
+
+/**
+ * What axe finds wrong with a page, each with its first element, and how many
+ * of its rules found something to look at: one that looked at nothing finds nothing.
+ */
+export const axeFindings = async (
+  page: Page,
+): Promise<{ readonly violations: string[]; readonly passed: number }> => {
+  // The page's policy forbids scripts, so axe comes in by the debugger, as an extension would.
+  await page.evaluate(axeSource);
+  const { violations, passes } = (await page.evaluate("axe.run(document)")) as AxeResult;
+  return {
+    violations: violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`),
+    passed: passes.length,
+  };
 };
