@@ -19,6 +19,12 @@ const tryEval = `new Promise((resolve) => setTimeout(() => {
   try { resolve(String((0, eval)("1"))); } catch (error) { resolve(error.name); }
 }, 0))`;
 
+/** Before the worker's code: a worker's violations show in no console, so it writes them down. */
+const notes = `self.violated = [];
+addEventListener("securitypolicyviolation", ({ violatedDirective }) => violated.push(violatedDirective));
+`;
+const codeBegins = '<script type="text/plain" id="worker-code">';
+
 const otherParts = ["My kitchen", "Report", "Files"];
 
 const ready = (page: Page) => page.locator("main button").first().waitFor();
@@ -40,7 +46,9 @@ describe.skipIf(noBrowser())("the page", () => {
   let browser: Browser;
 
   beforeAll(async () => {
-    writeFileSync(file, (await buildPage(root, "0.0.0")).html);
+    const { html } = await buildPage(root, "0.0.0");
+    expect(html.includes(codeBegins)).toBe(true);
+    writeFileSync(file, html.replace(codeBegins, codeBegins + notes));
     browser = await launch();
   }, 60_000);
   afterAll(async () => {
@@ -63,6 +71,7 @@ describe.skipIf(noBrowser())("the page", () => {
     // The worker's own code is handed to it from the page, by a blob's address.
     expect(requests.filter((one) => !one.startsWith("blob:"))).toEqual([]);
     expect(complaints).toEqual([]);
+    expect(await page.workers()[0]?.evaluate("violated")).toEqual([]);
     await page.close();
   });
 
@@ -71,6 +80,7 @@ describe.skipIf(noBrowser())("the page", () => {
     await ready(page);
     expect(await page.evaluate(tryEval)).toBe("EvalError");
     expect(await page.workers()[0]?.evaluate(tryEval)).toBe("EvalError");
+    expect(await page.workers()[0]?.evaluate("violated")).toEqual(["script-src"]);
     await page.close();
   });
 
