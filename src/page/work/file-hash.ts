@@ -39,9 +39,9 @@ const hex = (bytes: ArrayBuffer): string =>
 export const bytesHash = async (
   bytes: Uint8Array<ArrayBuffer>,
   name: string,
-  subtle: Pick<SubtleCrypto, "digest"> | undefined = globalThis.crypto?.subtle,
+  subtle: Pick<SubtleCrypto, "digest"> | null = globalThis.crypto?.subtle ?? null,
 ): Promise<Outcome<string>> =>
-  subtle === undefined
+  subtle === null
     ? unreadable(
         name,
         "this browser has no SHA-256 for pages opened this way, and readings are known by it",

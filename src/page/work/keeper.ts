@@ -33,17 +33,3 @@ export interface Keeper {
   readonly replace: (kept: Kept) => Promise<Keeping>;
   readonly clear: () => Promise<Keeping>;
 }
-
-/** Where nothing can be kept at all. */
-export const noKeeper = (why: string): Keeper => {
-  const refused = (): Promise<{ readonly ok: false; readonly why: string }> =>
-    Promise.resolve({ ok: false, why });
-  return {
-    load: refused,
-    saveText: refused,
-    saveRaw: refused,
-    removeRaw: refused,
-    replace: refused,
-    clear: refused,
-  };
-};

@@ -1,58 +1,48 @@
-/** Files out of a zip that somebody was given: only as many, and as large, as a kitchen can have. */
-import { unzipSync } from "fflate";
+/** Files out of a zip that somebody was given: whole, and only as many and as large as a kitchen can have. */
+import { inflateSync } from "fflate";
 import { done, failed } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
 import type { ChosenFile } from "../protocol.ts";
+import { crc32 } from "./crc32.ts";
 import { bytesOf, largestFile } from "./file-hash.ts";
 import { isWanted } from "./opened-files.ts";
+import { zipEntries } from "./zip-directory.ts";
+import type { ZipEntry } from "./zip-directory.ts";
 
 const mostFiles = 2000;
-/** Of entries looked at, wanted or not: a forged count must not keep the page busy. */
-const mostEntries = 20_000;
 
-/** Deflate lets nothing grow by more; an entry that says so lies about its size. */
-const couldShrinkTo = (size: number): number => size * 1.01 + 1000;
+const damaged = "it is no zip file, or it is damaged";
 
-class Refused extends Error {}
+/** Deflate makes of nothing more than this; what says otherwise lies about its size. */
+const largestPacked = (originalSize: number): number => originalSize * 1.01 + 1000;
 
-interface Limits {
-  entries: number;
-  files: number;
-  bytes: number;
-}
-
-interface Entry {
-  readonly name: string;
-  readonly size: number;
-  readonly originalSize: number;
-}
-
-/** Throws where the zip as a whole is not to be unpacked. */
-const admit = (limits: Limits, { name, size, originalSize }: Entry): boolean => {
-  limits.entries += 1;
-  if (limits.entries > mostEntries) throw new Refused("it holds too many files for a kitchen");
-  if (!isWanted(name)) return false;
-  limits.files += 1;
-  limits.bytes += originalSize;
-  if (limits.files > mostFiles) throw new Refused(`it holds over ${mostFiles} files`);
-  if (limits.bytes > largestFile) {
-    throw new Refused(`it unpacks to over ${largestFile / 1e6} MB, which a page cannot take`);
-  }
-  if (size > couldShrinkTo(originalSize)) throw new Refused("it is damaged");
-  return true;
+/** Why a zip is not unpacked, by what it says of its files; null: it is. */
+const whyNot = (entries: readonly ZipEntry[]): string | null => {
+  if (entries.some(({ locked }) => locked)) return "it is locked with a password";
+  if (entries.length > mostFiles) return `it holds over ${mostFiles} files`;
+  if (entries.some(({ size, originalSize }) => size > largestPacked(originalSize))) return damaged;
+  const total = entries.reduce((sum, { originalSize }) => sum + originalSize, 0);
+  if (total <= largestFile) return null;
+  return `it unpacks to over ${largestFile / 1e6} MB, which a page cannot take`;
 };
 
-const unpacked = (bytes: Uint8Array): Readonly<Record<string, Uint8Array>> => {
-  const limits: Limits = { entries: 0, files: 0, bytes: 0 };
-  const sizes = new Map<string, number>();
-  const files = unzipSync(bytes, {
-    filter: (entry) => {
-      sizes.set(entry.name, entry.originalSize);
-      return admit(limits, entry);
-    },
-  });
-  for (const [name, { length }] of Object.entries(files)) {
-    if (sizes.get(name) !== length) throw new Refused("it is damaged");
+/** null where it is not what the zip says. Never takes more room than that. */
+const unpacked = (entry: ZipEntry): Uint8Array<ArrayBuffer> | null => {
+  const { method, packed, originalSize, crc } = entry;
+  if (method !== 0 && method !== 8) return null;
+  // One byte over: a file that holds more than it says shows in that.
+  const out = new Uint8Array(originalSize + 1);
+  const bytes = method === 0 ? packed : inflateSync(packed, { out });
+  if (bytes.length !== originalSize || crc32(bytes) !== crc) return null;
+  return new Uint8Array(bytes);
+};
+
+const contents = (entries: readonly ZipEntry[]): readonly ChosenFile[] | null => {
+  const files: ChosenFile[] = [];
+  for (const entry of entries) {
+    const bytes = unpacked(entry);
+    if (bytes === null) return null;
+    files.push({ name: entry.name, content: new Blob([bytes]) });
   }
   return files;
 };
@@ -66,18 +56,18 @@ export const unzipped = async ({
   name,
   content,
 }: ChosenFile): Promise<Outcome<readonly ChosenFile[]>> => {
+  const refused = (why: string) => failed("file-unreadable", { file: name, why });
   const bytes = await bytesOf(content, name);
   if (!bytes.ok) return bytes;
+  const entries = zipEntries(bytes.value)?.filter((entry) => isWanted(entry.name)) ?? null;
+  if (entries === null) return refused(damaged);
+  const why = whyNot(entries);
+  if (why !== null) return refused(why);
   try {
-    const files = Object.entries(unpacked(bytes.value));
-    return done(
-      files.map(([path, part]) => ({
-        name: path,
-        content: new Blob([part as Uint8Array<ArrayBuffer>]),
-      })),
-    );
-  } catch (error) {
-    const why = error instanceof Refused ? error.message : "it is no zip file, or it is damaged";
-    return failed("file-unreadable", { file: name, why });
+    const files = contents(entries);
+    return files === null ? refused(damaged) : done(files);
+  } catch {
+    // The bytes are no deflated ones.
+    return refused(damaged);
   }
 };
