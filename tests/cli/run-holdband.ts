@@ -18,13 +18,19 @@ export interface Run {
 /** `npm test` builds first; running vitest alone needs `npm run build` once. */
 export const holdband = (
   line: readonly string[],
-  options: { readonly cwd?: string; readonly env?: Readonly<Record<string, string>> } = {},
+  options: {
+    readonly cwd?: string;
+    readonly env?: Readonly<Record<string, string>>;
+    /** What comes through its pipe. */
+    readonly input?: string;
+  } = {},
 ): Run => {
   if (!existsSync(program)) throw new Error("dist/holdband.js is missing: npm run build");
   const { stdout, stderr, status } = spawnSync(process.execPath, [program, ...line], {
     cwd: options.cwd ?? root,
     encoding: "utf8",
     maxBuffer: 64 * 1024 * 1024,
+    ...(options.input === undefined ? {} : { input: options.input }),
     env: { PATH: process.env["PATH"] ?? "", LANG: "C.UTF-8", TZ: "UTC", ...options.env },
   });
   return { out: stdout, err: stderr, exitCode: status };
