@@ -8,6 +8,7 @@ import { basename, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { buildPage, inputsOf } from "./page.ts";
+import { precompiledPlot } from "./precompiled-plot.ts";
 import { thirdPartyText } from "./third-party.ts";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
@@ -37,6 +38,7 @@ const { outputFiles, metafile } = await build({
   metafile: true,
   write: false,
   logLevel: "warning",
+  plugins: [precompiledPlot],
 });
 
 const page = await buildPage(root, version);

@@ -7,6 +7,7 @@ import type { BuildOptions, Metafile } from "esbuild";
 import { pageStyle } from "../page/screen/page-style.ts";
 import { style as reportStyle } from "../report/style.ts";
 import { pageHtml } from "./page-html.ts";
+import { precompiledPlot } from "./precompiled-plot.ts";
 import { thirdPartyText } from "./third-party.ts";
 
 export interface BuiltPage {
@@ -35,6 +36,7 @@ const settings: BuildOptions = {
   jsxImportSource: "preact",
   legalComments: "none",
   logLevel: "warning",
+  plugins: [precompiledPlot],
 };
 
 const bundled = async (root: string, own: BuildOptions): Promise<Bundled> => {

@@ -1,12 +1,13 @@
 /**
- * Plots to SVG text. vega and vega-lite load on first use only, and draw without
+ * Plots to SVG text. vega loads on first use only, and draw without
  * a browser: in Node and in a worker alike, where text is not measured but
  * estimated. Expressions are interpreted, never compiled to code, so that a
  * page's policy may forbid `eval`; everywhere, so that all draw the same.
  */
 import type { Caption } from "./chart-theme.ts";
+import { compiledPlot } from "./compiled-plot.ts";
 import { finishSvg } from "./finish-svg.ts";
-import { plotRows, plotSpec } from "./plot-spec.ts";
+import { plotRows } from "./plot-spec.ts";
 import type { Plot } from "./plot.ts";
 
 export interface Chart extends Caption {
@@ -15,14 +16,12 @@ export interface Chart extends Caption {
 
 /** One view draws all plots: making another takes longer than drawing. */
 const makeView = async () => {
-  const [vegaLite, vega, { expressionInterpreter }] = await Promise.all([
-    import("vega-lite"),
+  const [compiled, vega, { expressionInterpreter }] = await Promise.all([
+    compiledPlot(),
     import("vega"),
     import("vega-interpreter"),
   ]);
-  const spec = plotSpec as unknown as Parameters<typeof vegaLite.compile>[0];
-  const compiled = vegaLite.compile(spec, { logger: vega.logger(vega.Error) });
-  return new vega.View(vega.parse(compiled.spec, undefined, { ast: true }), {
+  return new vega.View(vega.parse(compiled, undefined, { ast: true }), {
     expr: expressionInterpreter,
     renderer: "none",
     logLevel: vega.Error,
