@@ -25,8 +25,8 @@ const ofPage = (problem: Problem): Problem =>
 
 const said = (file: string): string =>
   `The page is written: ${file}
-Open it in a browser, here or on a phone. It needs no network and no other file,
-and what you enter stays in that browser until you erase it there.`;
+Open it in a browser. It needs no network and no other file, and what you enter
+stays in that browser until you erase it there.`;
 
 const written = async (file: string, html: string): Promise<Outcome<void>> => {
   const saved = await writeReport(file, html);
