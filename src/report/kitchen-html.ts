@@ -17,7 +17,6 @@ import { kitchenContents } from "./sections/kitchen-contents.ts";
 import { kitchenData } from "./sections/kitchen-data.ts";
 import { kitchenDoubt } from "./sections/kitchen-doubt.ts";
 import { kitchenLead, unreadNote } from "./sections/kitchen-lead.ts";
-import { kitchenMatch } from "./sections/kitchen-match.ts";
 import { kitchenMatrix } from "./sections/kitchen-matrix.ts";
 import { kitchenMethod } from "./sections/kitchen-method.ts";
 import { kitchenNext } from "./sections/kitchen-next.ts";
@@ -65,36 +64,34 @@ const byline = (analysis: KitchenAnalysis, { renderedOn }: HtmlOptions): Markup 
   return markup`<p class="byline small">${wholeDates(`${what}; ${rest}. Report made ${shownDate(renderedOn)} by holdband ${version}.`)}</p>`;
 };
 
+/** Parts between the first answers and the tests, in the page's order. */
+const earlierParts = async (page: KitchenPage) => [
+  { id: "matrix", name: "Every tested set-up", content: kitchenMatrix(page) },
+  { id: "advice", name: "What to change, and what that should do", content: kitchenAdvice(page) },
+  { id: "response", name: "What each setting should give", content: await kitchenResponse(page) },
+  { id: "why", name: "Why, and what to do", content: kitchenAnswers(page) },
+];
+
 /** Parts after the tests, in the page's order. */
-const laterParts = (page: KitchenPage) => [
+const laterParts = async (page: KitchenPage) => [
   { id: "containers", name: "Food and its bath", content: kitchenContainers(page) },
   { id: "thermometers", name: "Thermometers", content: kitchenThermometers(page) },
   { id: "repeats", name: "One run and the next", content: kitchenRepeats(page) },
   { id: "doubt", name: "Where the doubt comes from", content: kitchenDoubt(page) },
   { id: "data", name: "The readings", content: kitchenData(page) },
+  { id: "recheck", name: recheckHeading, content: await kitchenRecheck(page) },
+  { id: "next", name: "What to test next", content: kitchenNext(page) },
   { id: "cautions", name: "Before you culture", content: cautionsSection() },
   { id: "method", name: "How this was worked out", content: kitchenMethod(page) },
   { id: "provenance", name: "What this report was made from", content: kitchenProvenance(page) },
 ];
 
-/** Parts before the tests, in the page's order. */
-const earlierParts = async (page: KitchenPage) => [
-  { id: "advice", name: "What to use, and what to change", content: kitchenAdvice(page) },
-  { id: "recheck", name: recheckHeading, content: await kitchenRecheck(page) },
-  { id: "next", name: "What to test next", content: kitchenNext(page) },
-  { id: "response", name: "What each setting should give", content: await kitchenResponse(page) },
-  { id: "why", name: "Why, and what to do", content: kitchenAnswers(page) },
-];
-
 const mainPart = async (page: KitchenPage): Promise<Markup> => {
-  const [advice, ...earlier] = await earlierParts(page);
-  const later = laterParts(page);
+  const earlier = await earlierParts(page);
+  const later = await laterParts(page);
   const tests = await Promise.all(readTests(page.analysis).map((test) => kitchenTest(page, test)));
   return markup`${kitchenLead(page)}
 ${unreadNote(page)}
-${kitchenMatch(page)}
-${kitchenMatrix(page)}
-${advice?.content ?? null}
 ${kitchenContents(page, earlier, later)}
 ${earlier.map(({ content }) => content)}
 ${tests}

@@ -4,7 +4,7 @@
  * is also said by a word, a dash or a border, for colour blindness and grey print.
  */
 import { advicePhone, adviceStyle } from "./style-advice.ts";
-import { kitchenStyle } from "./style-kitchen.ts";
+import { kitchenPhone, kitchenStyle } from "./style-kitchen.ts";
 import { recheckStyle } from "./style-recheck.ts";
 
 const light = `
@@ -44,6 +44,7 @@ p { margin: 0 0 0.8rem; max-width: 40rem; overflow-wrap: anywhere; }
 .byline { margin-top: 0.5rem; }
 ul, ol { margin: 0.4rem 0 1rem; padding-left: 1.25rem; max-width: 40rem; overflow-wrap: anywhere; }
 li { margin: 0.2rem 0; }
+caption, summary, figcaption, dt, dd { overflow-wrap: anywhere; }
 li::marker { color: var(--muted); }`;
 
 const answers = `
@@ -117,7 +118,7 @@ footer { margin-top: 3.5rem; padding-top: 1rem; border-top: 1px solid var(--rule
  * column's name. `heads` are the parts of its head that this makes needless.
  */
 const listed = (table: string, heads: string): string => `
-  ${table}, ${table} caption, ${table} tbody, ${table} tr, ${table} th, ${table} td { display: block; width: auto; padding: 0; border: 0; }
+  ${table}, ${table} caption:not(.heard), ${table} tbody, ${table} tr, ${table} th, ${table} td { display: block; width: auto; padding: 0; border: 0; }
   ${heads} { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
   ${table} tbody tr { border-top: 1px solid var(--rule); padding: 0.6rem 0 0.2rem; display: grid; grid-template-columns: repeat(auto-fill, minmax(9rem, 1fr)); gap: 0 1rem; }
   ${table} tbody th { font-weight: 600; width: auto; grid-column: 1 / -1; }
@@ -161,6 +162,7 @@ ${listed(".rows", ".rows thead")}
   .grouped tr.group th { padding-top: 0; font-size: 1.02rem; }
   .contents > ul { columns: 1; }
 ${advicePhone}
+${kitchenPhone}
 }`;
 
 const print = `

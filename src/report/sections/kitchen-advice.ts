@@ -1,12 +1,14 @@
-/** What to use and what to change: a sentence for each appliance and culture. */
+/** What to change, and what that should do: a sentence for each appliance and culture that the first answers do not settle. */
 import type { ApplianceAdvice, CultureAdvice } from "../../advice/advice-types.ts";
 import type { KitchenPage } from "../kitchen-page.ts";
+import { isSettled, standingOf } from "../kitchen-standing.ts";
 import { markup } from "../markup.ts";
 import type { Markup } from "../markup.ts";
 import { answerLooks, answerNames } from "../wording/advice-names.ts";
 import { adviceSentence } from "../wording/advice.ts";
 import { shortCultureName } from "../wording/cultures.ts";
 import { applianceName } from "../wording/set-ups.ts";
+import { kitchenMatch } from "./kitchen-match.ts";
 
 /** Where an appliance's advice stands on the page. */
 export const adviceId = ({ analysis }: Pick<KitchenPage, "analysis">, appliance: string): string =>
@@ -43,18 +45,36 @@ const cultureItem = (
   return markup`<li id="${adviceItemId(page, appliance.appliance, advice.culture)}" class="${looks}"><span class="mark">${answerNames[advice.answer]}</span> <b>${cultureNameOf(page, advice)}${predicted ? markup` <span class="when">predicted</span>` : null}</b><span class="said">${said}</span></li>\n`;
 };
 
-const block = (page: KitchenPage, appliance: ApplianceAdvice): Markup => markup`
+/** Without what the first answers say in full. */
+const leftToSay = (
+  { analysis }: KitchenPage,
+  advice: ApplianceAdvice,
+): readonly CultureAdvice[] => {
+  const appliance = analysis.kitchen.appliances.find(({ id }) => id === advice.appliance);
+  if (appliance === undefined) return advice.cultures;
+  const standing = standingOf(analysis, appliance);
+  return advice.cultures.filter((one) => !isSettled(standing, one));
+};
+
+const block = (page: KitchenPage, appliance: ApplianceAdvice): Markup | null => {
+  const cultures = leftToSay(page, appliance);
+  if (cultures.length === 0) return null;
+  return markup`
 <h3 id="${adviceId(page, appliance.appliance)}">${applianceName(page.analysis.kitchen, appliance)}</h3>
 <ul class="advice">
-${appliance.cultures.map((advice) => cultureItem(page, appliance, advice))}</ul>`;
+${cultures.map((advice) => cultureItem(page, appliance, advice))}</ul>`;
+};
 
 export const kitchenAdvice = (page: KitchenPage): Markup | null => {
-  const { appliances } = page.analysis.advice;
-  const asked = appliances.filter(({ cultures }) => cultures.length > 0);
-  if (asked.length === 0) return null;
+  const blocks = page.analysis.advice.appliances
+    .map((appliance) => block(page, appliance))
+    .filter((one) => one !== null);
+  const match = kitchenMatch(page);
+  if (blocks.length === 0 && match === null) return null;
   return markup`
 <section aria-labelledby="advice">
-<h2 id="advice">What to use, and what to change</h2>
-${asked.map((appliance) => block(page, appliance))}
+<h2 id="advice">What to change, and what that should do</h2>
+${match}
+${blocks}
 </section>`;
 };

@@ -1,60 +1,63 @@
-/** A kitchen's answers at a glance: a sentence for each set-up, by appliance. */
-import type { SetUpAnalysis } from "../../kitchen-analysis-types.ts";
+/** A kitchen's answers at a glance, by appliance: which cultures it holds and how, and the one change worth making. */
 import type { Appliance } from "../../kitchen/kitchen.ts";
 import { problemText } from "../../problem.ts";
 import { appliancesOf, counted, setUpsOf, unreadTests } from "../kitchen-page.ts";
 import type { KitchenPage } from "../kitchen-page.ts";
+import { standingOf } from "../kitchen-standing.ts";
 import { markup } from "../markup.ts";
 import type { Markup } from "../markup.ts";
-import { fullSetUpText, setUpText } from "../wording/set-ups.ts";
+import { chancesText, changeProviso, nextTestText } from "../wording/first-answers.ts";
+import { fullSetUpText } from "../wording/set-ups.ts";
 import { withSigns } from "../writing.ts";
-import { clauses, separated } from "./verdict-clauses.ts";
-
-/** With more cultures than this, misses are counted here and told in the table. */
-const mostInWords = 4;
-
-/** Each clause marked by its word: what holds stands out (style.ts). */
-const finding = ({ analysis, writing }: KitchenPage, { verdicts }: SetUpAnalysis): Markup => {
-  if (verdicts.length === 0) return markup`tested, but no culture is kept to ask about`;
-  const misses = verdicts.filter(({ verdict }) => verdict === "misses").length;
-  const folded = verdicts.length > mostInWords && misses > 1;
-  const told = folded ? verdicts.filter(({ verdict }) => verdict !== "misses") : verdicts;
-  const rest =
-    misses === verdicts.length
-      ? `misses all${writing.space}${misses}`
-      : `misses the other${writing.space}${misses}`;
-  const parts = clauses(told, analysis.confidence, writing).map(
-    ({ word, text }) => markup`<span class="${word ?? ""}">${text}</span>`,
-  );
-  return markup`${separated(folded ? [...parts, markup`${rest}`] : parts, "; ")}`;
-};
-
-const sentence = (page: KitchenPage, setUp: SetUpAnalysis): Markup =>
-  markup`<span class="who">${setUpText(page.analysis.kitchen, setUp.setUp, page.writing)}:</span> ${finding(page, setUp)}.`;
+import { pairing } from "./kitchen-match.ts";
+import { standingRows } from "./kitchen-standing-rows.ts";
 
 /** Why nothing can be said of an appliance. */
 const silence = ({ analysis }: KitchenPage, { id }: Appliance): string => {
   const unread = unreadTests(analysis).filter(({ test }) => test.appliance === id).length;
-  if (unread === 0) return "not tested yet";
-  return unread === 1 ? "its test could not be read" : `its ${unread} tests could not be read`;
+  if (unread === 0) return "Not tested yet.";
+  return unread === 1 ? "Its test could not be read." : `Its ${unread} tests could not be read.`;
 };
 
-const applianceItem = (page: KitchenPage, appliance: Appliance): Markup => {
+const silent = (text: string): readonly Markup[] => [markup`<li class="rest">${text}</li>\n`];
+
+const rowsOf = (page: KitchenPage, appliance: Appliance): readonly Markup[] => {
   const setUps = setUpsOf(page.analysis, appliance);
-  const name = markup`<span class="appliance">${appliance.name}</span>`;
-  if (setUps.length === 0) return markup`<li>${name}: ${silence(page, appliance)}.</li>\n`;
-  return markup`<li>${name}
-<ul>${setUps.map((setUp) => markup`<li>${sentence(page, setUp)}</li>\n`)}</ul></li>\n`;
+  if (setUps.length === 0) return silent(silence(page, appliance));
+  return setUps.every(({ verdicts }) => verdicts.length === 0)
+    ? silent("Tested, but no culture is kept to ask about.")
+    : standingRows(page, appliance);
 };
 
 const nothingTested = markup`<p>No water test to report on yet: fill an appliance with water, leave a logger in it overnight, and add its file.</p>
 `;
 
+/** How the rows are to be read; null where no culture was asked about. */
+const readingHelp = ({ analysis }: KitchenPage): Markup | null => {
+  const tested = appliancesOf(analysis).filter((one) => setUpsOf(analysis, one).length > 0);
+  if (tested.length === 0 || analysis.requirements.length === 0) return null;
+  const changes = tested.some((one) => standingOf(analysis, one).change !== null);
+  return markup`<p class="small">${chancesText}${changes ? ` ${changeProviso}` : ""}</p>`;
+};
+
+const nextStep = ({ analysis, writing }: KitchenPage): Markup | null => {
+  const [first] = analysis.advice.next.tests;
+  return first === undefined
+    ? null
+    : markup`<p class="next-step"><strong>Test next:</strong> ${nextTestText(first, analysis, writing)}. <a href="#next">How, and what it may settle</a></p>`;
+};
+
 export const kitchenLead = (page: KitchenPage): Markup => {
   const appliances = appliancesOf(page.analysis);
-  const list = markup`<ul class="lead by-appliance">
-${appliances.map((appliance) => applianceItem(page, appliance))}</ul>`;
-  return markup`${page.analysis.tests.length === 0 ? nothingTested : null}${appliances.length === 0 ? null : list}`;
+  const list = markup`<ul class="by-appliance">
+${appliances.map((one) => markup`<li><h3>${one.name}</h3>\n<ul>\n${rowsOf(page, one)}</ul></li>\n`)}</ul>`;
+  return markup`<section aria-labelledby="in-short">
+<h2 id="in-short" class="heard">In short</h2>
+${page.analysis.tests.length === 0 ? nothingTested : null}${pairing(page)}
+${appliances.length === 0 ? null : list}
+${readingHelp(page)}
+${nextStep(page)}
+</section>`;
 };
 
 /** Tests that stand in the kitchen and say nothing yet, each with why. */

@@ -31,7 +31,11 @@ export const kitchenMatrix = (page: KitchenPage): Markup | null => {
 <tr role="row" class="group"><th role="rowheader" scope="rowgroup" colspan="${columns.length + 1}">${appliance.name}</th></tr>
 ${setUps.map((setUp) => row(page, setUp, columns))}</tbody>\n`;
   });
-  return markup`<table role="table" class="${matrixClass(columns)} grouped"><caption>Which set-up holds which culture, and how likely</caption>
+  return markup`
+<section aria-labelledby="matrix">
+<h2 id="matrix">Every tested set-up</h2>
+<table role="table" class="${matrixClass(columns)} grouped"><caption class="heard">Which set-up holds which culture, and how likely</caption>
 <thead role="rowgroup"><tr role="row"><th role="columnheader" scope="col">Set-up</th>${columns.map((column) => columnHead(column, writing))}</tr></thead>
-${groups}</table>`;
+${groups}</table>
+</section>`;
 };

@@ -14,16 +14,16 @@ const verbs: Readonly<Record<Setting["kind"], readonly [verb: string, before: st
 };
 
 /** "set the circulating bath to 38.6 °C (101.5 °F)". */
-const setTo = (kitchen: Kitchen, setUp: SetUp, writing: Writing): string => {
+const setTo = (setUp: SetUp, writing: Writing, called: string): string => {
   const [verb, before] = verbs[setUp.setting.kind];
   const setting = settingText(setUp.setting, writing);
-  const which = `${verb} ${theAppliance(kitchen, setUp)}`;
+  const which = `${verb} ${called}`;
   return setting === null ? which : `${which} ${before}${setting}`;
 };
 
 /** "keep the adjustable cooker at 41 °C (105.8 °F)". */
-const keep = (kitchen: Kitchen, setUp: SetUp, writing: Writing): string =>
-  ["keep", theAppliance(kitchen, setUp), atSetting(setUp.setting, writing) ?? "as it is"].join(" ");
+const keep = (setUp: SetUp, writing: Writing, called: string): string =>
+  ["keep", called, atSetting(setUp.setting, writing) ?? "as it is"].join(" ");
 
 const otherContainer = (kitchen: Kitchen, from: SetUp | null, to: SetUp): string =>
   from === null
@@ -35,25 +35,26 @@ const severalSetUps = (tests: readonly TestedPoint[]): boolean =>
   new Set(tests.map(({ setting, container }) => setUpKey({ appliance: "", setting, container })))
     .size > 1;
 
-/** To stand before a colon; the candidate is the advice's best, the tests all of its appliance. */
+/** To stand before a colon; the candidate is the advice's best, the tests all of its appliance, `called` its name. */
 export const actionText = (
   { change, from }: Pick<CultureAdvice, "change" | "from">,
   { setUp }: Candidate,
   kitchen: Kitchen,
   writing: Writing,
   tests: readonly TestedPoint[] = [],
+  called: string = theAppliance(kitchen, setUp),
 ): string => {
   const container = otherContainer(kitchen, from?.setUp ?? null, setUp);
   if (change === "setting")
-    return `${setTo(kitchen, setUp, writing)}, ${theContainer(kitchen, setUp)} as tested`;
-  if (change === "container") return `${keep(kitchen, setUp, writing)}, but ${container}`;
+    return `${setTo(setUp, writing, called)}, ${theContainer(kitchen, setUp)} as tested`;
+  if (change === "container") return `${keep(setUp, writing, called)}, but ${container}`;
   if (change === "setting and container") {
-    return `${setTo(kitchen, setUp, writing)} and ${container}`;
+    return `${setTo(setUp, writing, called)} and ${container}`;
   }
   const where = withinTheAppliance(kitchen, setUp, writing);
   return change === "none"
-    ? `${severalSetUps(tests) ? "use" : "leave"} ${theAppliance(kitchen, setUp)} as it was tested, ${where}`
-    : `${setTo(kitchen, setUp, writing)}, ${theContainer(kitchen, setUp)}`;
+    ? `${severalSetUps(tests) ? "use" : "leave"} ${called} as it was tested, ${where}`
+    : `${setTo(setUp, writing, called)}, ${theContainer(kitchen, setUp)}`;
 };
 
 const sameSetting = (a: Setting, b: Setting): boolean =>

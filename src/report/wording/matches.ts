@@ -5,6 +5,7 @@ import type { KitchenAnalysis } from "../../kitchen-analysis-types.ts";
 import type { Writing } from "../writing.ts";
 import { sentence } from "./everyday-names.ts";
 import { likelyText } from "./expected.ts";
+import { theAppliance } from "./set-up-phrases.ts";
 import { fullSetUpText } from "./set-ups.ts";
 
 /** What a candidate rests on, in a few words. */
@@ -19,6 +20,13 @@ const whyNot: Readonly<Record<NonNullable<MatchPlace["why"]>, string>> = {
   "none-can": "no place: no appliance here is likely enough to hold it",
   "none-left": "no place: the appliances that could hold it are taken",
   "nothing-known": "no place: nothing is known yet of any appliance for it",
+};
+
+/** "in the adjustable cooker", "in the circulating bath, once changed", or why there is no place. */
+export const pairingText = ({ kitchen }: KitchenAnalysis, { placed, why }: MatchPlace): string => {
+  if (placed === null) return whyNot[why ?? "none-can"];
+  const where = `in ${theAppliance(kitchen, placed)}`;
+  return placed.candidate.basis === "tested" ? where : `${where}, once changed`;
 };
 
 const spot = (
