@@ -2,6 +2,7 @@
 import type { Analysis } from "../../../analysis.ts";
 import { readCheckOptions } from "../../../input/check-options.ts";
 import { checkRequest } from "../../../input/check-request.ts";
+import { localDay } from "../../../input/local-day.ts";
 import { wallNow } from "../../../input/wall-now.ts";
 import { parseKitchen } from "../../../kitchen/parse-kitchen.ts";
 import { done, failed } from "../../../problem.ts";
@@ -11,6 +12,7 @@ import { toHtmlParts } from "../../../report/html.ts";
 import type { ChosenFile, FormValues, Readings, ShownReport } from "../../protocol.ts";
 import { analyseFiles } from "../analyse-sources.ts";
 import { kitchenFile } from "../memory-store.ts";
+import { nightOptions, nightThermometer, withThermometer } from "../night-thermometer.ts";
 import { shownReport } from "../shown-report.ts";
 import { nightSummary } from "../summary.ts";
 import { typedNight } from "../typed-file.ts";
@@ -63,13 +65,17 @@ export const showNight = async (
 };
 
 export const check: Handler<"check"> = async (room, { readings, options: values }) => {
-  const asked = asFiles(readings, values, room);
+  const { check: own, ...said } = nightOptions(values);
+  const asked = asFiles(readings, own, room);
   if (!asked.ok) return asked;
   const options = readCheckOptions(asked.value.options);
   if (!options.ok) return options;
   const request = checkRequest(options.value, room.version);
   if (!request.ok) return request;
-  const analysis = await analyseFiles(request.value, asked.value.files, room);
+  const thermometer = nightThermometer(room.store.text(), said, localDay(room.now()));
+  if (!thermometer.ok) return thermometer;
+  const full = withThermometer(request.value, thermometer.value);
+  const analysis = await analyseFiles(full, asked.value.files, room);
   if (!analysis.ok) return analysis;
   return done(await showNight(room, analysis.value, asked.value.typed));
 };
