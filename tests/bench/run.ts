@@ -10,6 +10,7 @@ import { closeSync, mkdtempSync, openSync, rmSync, writeSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { timePage } from "./page.ts";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
 const program = join(root, "dist", "holdband.js");
@@ -78,6 +79,7 @@ const bareParse = (path: string): readonly string[] => [
 
 const window = ["--low", "37", "--high", "39", "--hours", "36", "--thermometer-accuracy", "0.5"];
 const rows: (readonly [what: string, found: string, figure: string, met: boolean | null])[] = [];
+const quick = process.argv.includes("--quick");
 const two = (value: number): string => value.toFixed(2);
 
 const benchHelp = (): void => {
@@ -110,6 +112,22 @@ const benchNight = (): void => {
   ]);
 };
 
+/** The night that the command line read, in the page; and a long one, to see whether the screen goes on. */
+const benchPage = async (): Promise<void> => {
+  const night = await timePage(join(folder, "night.csv"), 5);
+  if (night === null) {
+    rows.push(["the page", "no Chromium found", "", null]);
+    return;
+  }
+  const { verdict } = night;
+  rows.push(["page: 43,200 rows x 4 to verdict", `${two(verdict)} s`, "< 2 s", verdict < 2]);
+  if (quick) return;
+  const long = await timePage(writeNight("million.csv", 1_000_000, 1, 1), 1);
+  const still = long?.longestStill ?? 0;
+  const found = `${two(long?.verdict ?? 0)} s, longest stand-still ${two(still)} s`;
+  rows.push(["page: a million rows", found, "no stand-still of 0.5 s", still < 0.5]);
+};
+
 const memory = ({ megabytes }: Measured): string =>
   megabytes === null ? "memory not measured" : `${megabytes.toFixed(0)} MB`;
 
@@ -133,7 +151,8 @@ const benchMillions = (): void => {
 try {
   benchHelp();
   benchNight();
-  if (!process.argv.includes("--quick")) benchMillions();
+  await benchPage();
+  if (!quick) benchMillions();
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }

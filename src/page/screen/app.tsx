@@ -106,7 +106,11 @@ export const App = ({ client }: AppProps): JSX.Element => {
             ))}
           </nav>
         </header>
-        <Working open={work.open} progress={work.progress} onStop={stop} />
+        <Working
+          open={work.open}
+          progress={work.progress}
+          onStop={state === null || state.notKept === null ? stop : null}
+        />
         <div class="said" role="status">
           {said.map((text) => (
             <p key={text}>{text}</p>

@@ -7,7 +7,8 @@ interface WorkingProps {
   /** Questions that are not answered yet. */
   readonly open: number;
   readonly progress: Progress | null;
-  readonly onStop: () => void;
+  /** null where stopping would lose what the browser does not keep. */
+  readonly onStop: (() => void) | null;
 }
 
 /** Work shorter than this is not worth a word, ms. */
@@ -36,9 +37,11 @@ export const Working = ({ open, progress, onStop }: WorkingProps): JSX.Element |
       ) : (
         <progress id="work" />
       )}
-      <button type="button" onClick={onStop}>
-        Stop
-      </button>
+      {onStop === null ? null : (
+        <button type="button" onClick={onStop}>
+          Stop
+        </button>
+      )}
     </div>
   );
 };
