@@ -10,7 +10,7 @@ import { recheckStyle } from "./style-recheck.ts";
 const light = `
   --paper: #fdfcf9; --raised: #f4f2ec; --ink: #1c2226; --muted: #545d63; --rule: #d9d6cd;
   --line: #17527a; --context: #6f7a80; --window: #dde8ee; --window-edge: #6d8ea3;
-  --band: #b9770e; --guard: rgba(185, 119, 14, 0.12); --limit: #9b2f1f;
+  --band: #945c08; --guard: rgba(148, 92, 8, 0.12); --limit: #9b2f1f;
   --holds: #17527a; --misses: #9b2f1f; --unproven: #545d63;`;
 
 const dark = `

@@ -43,7 +43,7 @@ export const dwellBlock = (page: ProbePage, verdict: Verdict, at: number): Marku
   const image = dwellImage(parts, {
     id: `${id}-dwell-${at + 1}`,
     title: `Time against the window, probe ${probe.series.name}`,
-    description: `Of the hold: ${words.below}, ${words.inside}, ${words.above}.`,
+    description: `Of the hold against the ${windowName(verdict, writing)}: ${words.below}, ${words.inside}, ${words.above}.`,
   });
   return stretchedFigure(image, {
     key: order.filter((part) => parts[part] > 0).map((part) => keyEntry(part, words[part])),
