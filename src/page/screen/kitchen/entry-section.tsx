@@ -87,7 +87,7 @@ const EntryItem = ({
               <button
                 type="button"
                 disabled={session.busy}
-                aria-label={`Take ${what} ${entry.name} out`}
+                aria-label={`Take out ${what} ${entry.name}`}
                 onClick={() => setAsking(true)}
               >
                 Take out

@@ -102,7 +102,7 @@ const TestItem = ({ session, id }: { readonly session: Session; readonly id: str
           <button
             type="button"
             disabled={session.busy}
-            aria-label={`Take water test ${id} out`}
+            aria-label={`Take out water test ${id}`}
             onClick={() => setAsking(true)}
           >
             Take out
