@@ -8,7 +8,7 @@ import { kitchenFile } from "./memory-store.ts";
  * The same for all files, so that the same kitchen gives the same bytes. Zip
  * files hold times of the clock on the wall; noon is that day in every zone.
  */
-const anyDay = new Date(1980, 0, 1, 12);
+const anyDay = (): Date => new Date(1980, 0, 1, 12);
 
 /** Logger files by their paths: listed ones where kitchen.yaml says, then others that were kept. */
 const filesByPath = (
@@ -40,7 +40,7 @@ export const kitchenZip = async (
   });
   const put = (path: string, bytes: Uint8Array): void => {
     const entry = new ZipDeflate(path, { level: 6 });
-    entry.mtime = anyDay;
+    entry.mtime = anyDay();
     zip.add(entry);
     entry.push(bytes, true);
   };

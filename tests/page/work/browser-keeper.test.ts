@@ -14,6 +14,8 @@ afterEach(() => {
   vi.unstubAllGlobals();
 });
 
+const add = (mark: string) => (kept: string | null) => `${kept ?? ""}${mark}`;
+
 describe("a kitchen in the browser's store", () => {
   it("is none before anything was kept", async () => {
     const { keeper, database } = keeperOn();
@@ -34,7 +36,6 @@ describe("a kitchen in the browser's store", () => {
 
   it("is edited by two windows at once without losing an edit", async () => {
     const { keeper, other } = keeperOn();
-    const add = (mark: string) => (kept: string | null) => `${kept ?? ""}${mark}`;
     const marks = ["a", "b", "c", "d"];
     await Promise.all(marks.map((mark, at) => (at % 2 === 0 ? keeper : other).saveText(add(mark))));
     const loaded = await keeper.load();

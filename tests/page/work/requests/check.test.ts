@@ -22,6 +22,9 @@ const quiet = [chosen("night.csv", quietNight)];
 const lines = ["22:00 20.1", "23:00 38.1", "0:30 38.2", "2:00 38.0", "4:00 38.1", "7:30 38.1"];
 const typed = (text = lines.join("\n")) => ({ kind: "typed", lines: text }) as const;
 
+const ofFiles = (...files: ReturnType<typeof chosen>[]) => ({ kind: "files", files }) as const;
+const plain = (text: string): string => text.replaceAll(/\s+/g, " ").trim();
+
 describe("a night by itself", () => {
   it.each(nights)("gives what the command line gives: $what", async (night) => {
     const folder = folderWith(night.files);
@@ -119,7 +122,6 @@ describe("a night by itself", () => {
 
 describe("a night that cannot be judged", () => {
   const window = { culture: ["reuteri"] };
-  const ofFiles = (...files: ReturnType<typeof chosen>[]) => ({ kind: "files", files }) as const;
 
   it.each([
     ["no file", ofFiles(), window, "option-missing"],
@@ -160,7 +162,6 @@ describe("a night that cannot be judged", () => {
       readings: ofFiles(...quiet),
       options: { culture: ["reutery"] },
     });
-    const plain = (text: string): string => text.replaceAll(/\s+/g, " ").trim();
     expect(plain(problemText(problem))).toBe(plain(run.err));
   });
 

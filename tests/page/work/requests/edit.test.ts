@@ -74,6 +74,14 @@ interface BatchAnswer {
   readonly due: readonly { readonly text: string }[];
 }
 
+const plain = (text: string): string => text.replaceAll(/\s+/g, " ").trim();
+
+const logged = (day: string): Edit => ({
+  section: "batch",
+  words: [],
+  options: { appliance: ["warm-cooker"], date: [day], separated: ["none"] },
+});
+
 describe("edits of the kitchen", () => {
   it("leave the same bytes as the command line's", async () => {
     const folder = temporaryFolder();
@@ -158,7 +166,6 @@ describe("an edit that cannot be", () => {
     const options = { ice: ["3.5", "3.6", "3.5"] };
     const run = holdband(["thermometer", "pen", ...flags(options)], { cwd: folder });
     const problem = await page.problem("edit", { section: "thermometer", words: ["pen"], options });
-    const plain = (text: string): string => text.replaceAll(/\s+/g, " ").trim();
     expect(plain(problemText(problem))).toBe(plain(run.err));
     const confirmed = { ...options, confirm: true };
     await page.ok("edit", { section: "thermometer", words: ["pen"], options: confirmed });
@@ -166,12 +173,6 @@ describe("an edit that cannot be", () => {
 });
 
 describe("a batch's number", () => {
-  const logged = (day: string): Edit => ({
-    section: "batch",
-    words: [],
-    options: { appliance: ["warm-cooker"], date: [day], separated: ["none"] },
-  });
-
   it("is that of the batch on the screen: another window's change is never hit in its place", async () => {
     const shelf = emptyShelf();
     const page = await equippedRoom("", shelfKeeper(shelf));

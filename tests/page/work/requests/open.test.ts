@@ -31,7 +31,7 @@ describe("opening a kitchen", () => {
       path: first.state.kitchen.tests[0]?.files[0]?.path,
     });
     expect(first.remarks[1]).toMatch(/^Still missing: readings\/.* and \d more\. Open them too/);
-    const renamed = demoReadings().map((file, at) => ({ ...file, name: `${at}.dat` }));
+    const renamed = demoReadings().map(({ content }, at) => ({ name: `${at}.dat`, content }));
     const then = await page.ok("open", { files: renamed });
     expect(then.state.missing).toEqual([]);
     expect(then.remarks).toEqual([`Took in ${renamed.length} files of readings.`]);

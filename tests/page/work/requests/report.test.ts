@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { holdband } from "../../../cli/run-holdband.ts";
 import { demoFiles, demoFolder, demoText } from "../demo-kitchen.ts";
+import { quietNight } from "../nights.ts";
 import { chosen, equippedRoom, pageRoom } from "../page-room.ts";
 
 /** Both are made at another minute. */
@@ -30,17 +31,18 @@ describe("the kitchen's report", () => {
   });
 
   it("is made again only where something changed", async () => {
-    const page = pageRoom();
-    await page.ok("open", { files: demoFiles() });
+    const page = await equippedRoom();
+    const options = { appliance: ["warm-cooker"], container: ["jars"] };
+    const readings = { kind: "files", files: [chosen("night.csv", quietNight)] } as const;
+    await page.ok("add", { readings, options });
     await page.ok("report", null);
     const first = page.room.desk.kitchen;
     await page.ok("save", { what: "kitchen-data" });
     expect(page.room.desk.kitchen).toBe(first);
-    await page
-      .ok("edit", { section: "culture", words: ["kefir-milk"], options: {} })
-      .catch(() => page.ok("remove", { section: "test", id: "warming-box-by-day" }));
-    await page.ok("report", null);
+    await page.ok("edit", { section: "culture", words: ["reuteri"], options: {} });
+    const { summary } = await page.ok("report", null);
     expect(page.room.desk.kitchen).not.toBe(first);
+    expect(summary).toContain("Low long-hold milk culture");
   });
 
   it("is a short one of a kitchen without tests", async () => {
