@@ -7,6 +7,7 @@ import type { KitchenAnalysis } from "../../kitchen-analysis-types.ts";
 import type { Kitchen } from "../../kitchen/kitchen.ts";
 import { done, failed, problemText } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
+import type { HtmlParts } from "../../report/html-page.ts";
 import { toKitchenHtmlParts } from "../../report/kitchen-html.ts";
 import type { LastKitchen, Workroom } from "./workroom.ts";
 
@@ -47,17 +48,31 @@ const analysed = async (kitchen: Kitchen, room: Workroom): Promise<Outcome<Kitch
 const madeOf = ({ store, now }: Workroom): string =>
   [localDay(now()), ...[...store.raw().keys()].toSorted(), store.text()].join("\n");
 
-/** The analysis with its report, from the desk where nothing changed since. */
+/** The analysis, from the desk where nothing changed since. */
 export const keptKitchen = async (room: Workroom): Promise<Outcome<LastKitchen>> => {
   const of = madeOf(room);
-  const { desk, store, now } = room;
+  const { desk, store } = room;
   if (desk.kitchen?.of === of) return done(desk.kitchen);
   const opened = await storedKitchen(store);
   if (!opened.ok) return opened;
   const analysis = await analysed(opened.value.kitchen, room);
   if (!analysis.ok) return analysis;
-  const renderedOn = now().toISOString();
-  const parts = await toKitchenHtmlParts(analysis.value, { renderedOn });
-  desk.kitchen = { analysis: analysis.value, parts, of };
+  desk.kitchen = { analysis: analysis.value, parts: null, of };
   return done(desk.kitchen);
+};
+
+export interface KeptReport {
+  readonly analysis: KitchenAnalysis;
+  readonly parts: HtmlParts;
+}
+
+/** The same with its report, whose charts take longer than the rest. */
+export const keptReport = async (room: Workroom): Promise<Outcome<KeptReport>> => {
+  const kept = await keptKitchen(room);
+  if (!kept.ok) return kept;
+  const { analysis, parts: before, of } = kept.value;
+  if (before !== null) return done({ analysis, parts: before });
+  const parts = await toKitchenHtmlParts(analysis, { renderedOn: room.now().toISOString() });
+  room.desk.kitchen = { analysis, parts, of };
+  return done({ analysis, parts });
 };

@@ -22,7 +22,8 @@ export interface LastNight {
 
 export interface LastKitchen {
   readonly analysis: KitchenAnalysis;
-  readonly parts: HtmlParts;
+  /** Its report, once that was asked for. */
+  readonly parts: HtmlParts | null;
   /** What it was made of: the text, the files that were there, the day. */
   readonly of: string;
 }

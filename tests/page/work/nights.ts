@@ -12,7 +12,7 @@ const demo = (name: string): string =>
 export const quietNight = nightText({ level: 38, startsAt: Date.UTC(2026, 9, 18, 20, 0) });
 
 /** The same, read by a person in degF. */
-const fahrenheitNight = quietNight
+export const fahrenheitNight = quietNight
   .replace("degC", "degF")
   .replaceAll(
     /,(\d+\.\d+)$/gm,

@@ -139,8 +139,8 @@ cultures:
 `;
 
 /** A room in which that kitchen, with more lines to it, is open. */
-export const equippedRoom = async (more = "", keeper?: Keeper): Promise<TestRoom> => {
-  const page = pageRoom(keeper);
+export const equippedRoom = async (more = "", keeper?: Keeper, now?: Date): Promise<TestRoom> => {
+  const page = pageRoom(keeper, now);
   await page.ok("open", { files: [chosen("kitchen.yaml", equipped + more)] });
   return page;
 };

@@ -6,7 +6,7 @@ import { toContract } from "../../../report/contract.ts";
 import { htmlPage } from "../../../report/html-page.ts";
 import { toKitchenContract } from "../../../report/kitchen-contract.ts";
 import type { FileToSave, SavedFile } from "../../protocol.ts";
-import { keptKitchen } from "../analyse-kept.ts";
+import { keptKitchen, keptReport } from "../analyse-kept.ts";
 import { kitchenZip } from "../kitchen-zip.ts";
 import { kitchenFile } from "../memory-store.ts";
 import { nightName } from "../saved-names.ts";
@@ -49,7 +49,7 @@ const nightReadings = ofNight(({ typed }) =>
 );
 
 const kitchenReport = async (room: Workroom): Saving => {
-  const kitchen = await keptKitchen(room);
+  const kitchen = await keptReport(room);
   return kitchen.ok ? html("kitchen.html", await htmlPage(kitchen.value.parts)) : kitchen;
 };
 
