@@ -5,19 +5,9 @@
  */
 import { advicePhone, adviceStyle } from "./style-advice.ts";
 import { kitchenPhone, kitchenStyle } from "./style-kitchen.ts";
+import { dark, forced, light } from "./style-palette.ts";
+import { print } from "./style-print.ts";
 import { recheckStyle } from "./style-recheck.ts";
-
-const light = `
-  --paper: #fdfcf9; --raised: #f4f2ec; --ink: #1c2226; --muted: #545d63; --rule: #d9d6cd;
-  --line: #17527a; --context: #6f7a80; --window: #dde8ee; --window-edge: #6d8ea3;
-  --band: #945c08; --guard: rgba(148, 92, 8, 0.12); --limit: #9b2f1f;
-  --holds: #17527a; --misses: #9b2f1f; --unproven: #545d63;`;
-
-const dark = `
-  --paper: #14181b; --raised: #1d2327; --ink: #e9e6df; --muted: #a9b1b6; --rule: #343c42;
-  --line: #86c4ea; --context: #8b979e; --window: #1f323d; --window-edge: #547c94;
-  --band: #e0a545; --guard: rgba(224, 165, 69, 0.14); --limit: #f0907c;
-  --holds: #86c4ea; --misses: #f0907c; --unproven: #b9c0c4;`;
 
 const page = `
 :root { color-scheme: light dark; ${light} }
@@ -165,30 +155,8 @@ ${advicePhone}
 ${kitchenPhone}
 }`;
 
-const print = `
-@media print {
-  :root { color-scheme: light; ${light} }
-  @page { margin: 16mm 15mm; }
-  html { font-size: 10.5pt; }
-  body { font-size: 1rem; background: none; }
-  .sheet { max-width: none; padding: 0; }
-  .skip { display: none; }
-  h1, h2, h3, h4, caption, summary { break-after: avoid; }
-  h2 { margin-top: 2rem; }
-  h1 { font-size: 1.9rem; }
-  figure, tr, .answer, dl.cautions div, .note, .probes, .by-appliance > li { break-inside: avoid; }
-  .where, .probes, h2 + .byline, tr.group { break-after: avoid; }
-  .contents { display: none; }
-  details { display: block; }
-  details::details-content { display: block; content-visibility: visible; block-size: auto; }
-  summary { color: var(--ink); font-weight: 600; list-style: none; }
-  summary::-webkit-details-marker { display: none; }
-  svg, .mark, .note { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
-  p { orphans: 3; widows: 3; }
-}`;
-
 const own = [page, answers, kitchenStyle, adviceStyle, recheckStyle, figures];
-export const style = [...own, folded, phone, print].join("\n");
+export const style = [...own, folded, phone, forced, print].join("\n");
 
 /** For the policy's `style-src`: this very sheet and no other. */
 export const styleHash = async (): Promise<string> => {

@@ -36,6 +36,20 @@ it("takes what a test proved before anything predicted", () => {
   expect(ids(not)).toEqual(["reuteri"]);
 });
 
+type Found = KitchenAnalysis["setUps"][number];
+
+/** What tested set-ups hold of one culture, or of all, they now miss. */
+const missing =
+  (culture: string | null) =>
+  (one: Found): Found => ({
+    ...one,
+    verdicts: one.verdicts.map((each) =>
+      culture === null || each.requirement.culture === culture
+        ? Object.assign({}, each, { verdict: "misses" as const })
+        : each,
+    ),
+  });
+
 /** The box's advice as it is, but for what is given of it. */
 const boxAdvised = (given: Record<string, object>): KitchenAnalysis => {
   const whole = sampleKitchen();
@@ -56,15 +70,7 @@ it("chooses one change: not where another appliance is likelier, first what noth
   const both = boxAdvised({ reuteri: { elsewhere: null } });
   expect(of("box", both).change!.requirement.culture).toBe("yoghurt");
   // Nothing tested holds reuteri any more: that comes first, though less likely.
-  const unheld = {
-    ...both,
-    setUps: both.setUps.map((one) => ({
-      ...one,
-      verdicts: one.verdicts.map((each) =>
-        each.requirement.culture === "reuteri" ? { ...each, verdict: "misses" as const } : each,
-      ),
-    })),
-  };
+  const unheld = { ...both, setUps: both.setUps.map(missing("reuteri")) };
   expect(of("box", unheld).change!.requirement.culture).toBe("reuteri");
 });
 
@@ -74,13 +80,7 @@ it("tells what is only unknown beyond the tests from what an appliance cannot do
     "warm-blend": { answer: "unknown", ...best },
     yoghurt: { answer: "cannot", ...best },
   });
-  const missed = {
-    ...advised,
-    setUps: advised.setUps.map((one) => ({
-      ...one,
-      verdicts: one.verdicts.map((each) => ({ ...each, verdict: "misses" as const })),
-    })),
-  };
+  const missed = { ...advised, setUps: advised.setUps.map(missing(null)) };
   const { unknown, not } = of("box", missed);
   expect([ids(unknown), ids(not)]).toEqual([["warm-blend"], ["yoghurt"]]);
 });

@@ -3,8 +3,10 @@
  * own, no unseen elements, ids that depend on nothing but the chart's own, and
  * words for those who cannot see it. Only tags are touched, never text.
  */
+import { textSize } from "./chart-theme.ts";
 import type { Caption } from "./chart-theme.ts";
 import { imageTag } from "./image.ts";
+import { shortPath } from "./short-path.ts";
 import { hatches, hatchPattern } from "./window-looks.ts";
 
 const dropped =
@@ -18,15 +20,37 @@ const shortened = (number: string): string => String(Number(Number(number).toFix
 const strokeless = (tag: string): string =>
   tag.includes(" stroke=") ? tag : tag.replace(/ stroke-width="[^"]*"/, "");
 
+/** Attributes that say what SVG takes for granted. */
+const granted = / (?:transform="translate\(0,0\)"|stroke-width="1"|[xy]2="0")/g;
+/** Said once, of the whole drawing. */
+const usualLetters = ` font-size="${textSize}px"`;
+
 const tidyTag = (tag: string): string =>
-  strokeless(tag.replaceAll(dropped, "")).replaceAll(longNumber, shortened);
+  strokeless(tag.replaceAll(dropped, ""))
+    .replaceAll(/ d="([^"]*)"/g, (_, path: string) => ` d="${shortPath(path)}"`)
+    .replaceAll(longNumber, shortened)
+    .replaceAll(granted, "")
+    .replaceAll(usualLetters, "");
+
+/** Without groups that say nothing, and their ends. */
+const ungrouped = (svg: string): string => {
+  const open: boolean[] = [];
+  return svg.replaceAll(/<g(?: [^>]*)?>|<\/g>/g, (tag) => {
+    if (tag !== "</g>") {
+      open.push(tag === "<g>");
+      return tag === "<g>" ? "" : tag;
+    }
+    return open.pop() === true ? "" : tag;
+  });
+};
 
 /** The first `<svg ...>` becomes an image with a title, a description and the hatchings it uses. */
 const opening = (svg: string, caption: Caption): string =>
   svg.replace(
     /^<svg[^>]*?width="([\d.]+)" height="([\d.]+)"[^>]*>/,
     (_tag, width, height) =>
-      imageTag(caption, `viewBox="0 0 ${width} ${height}"`) + hatchings(svg, caption.id),
+      imageTag(caption, `viewBox="0 0 ${width} ${height}" font-size="${textSize}"`) +
+      hatchings(svg, caption.id),
   );
 
 const hatchings = (svg: string, id: string): string => {
@@ -40,13 +64,10 @@ const ownIds = (svg: string, id: string): string =>
     .replaceAll(/<clipPath id="([^"]+)"/g, `<clipPath id="${id}-$1"`)
     .replaceAll(/url\(#([^)]+)\)/g, `url(#${id}-$1)`);
 
-export const finishSvg = (svg: string, caption: Caption): string =>
-  opening(
-    ownIds(
-      svg
-        .replaceAll(unseen, "")
-        .replaceAll(/<[^>]+>/g, (tag) => (tag.startsWith("<svg") ? tag : tidyTag(tag))),
-      caption.id,
-    ).replaceAll(/<g>\s*<\/g>|<g\/>/g, ""),
-    caption,
-  );
+export const finishSvg = (svg: string, caption: Caption): string => {
+  const tidied = svg
+    .replaceAll(unseen, "")
+    .replaceAll(/<[^>]+>/g, (tag) => (tag.startsWith("<svg") ? tag : tidyTag(tag)))
+    .replaceAll(/<g>\s*<\/g>|<g\/>/g, "");
+  return opening(ownIds(ungrouped(tidied), caption.id), caption);
+};

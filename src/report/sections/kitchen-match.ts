@@ -68,10 +68,9 @@ const pairOf = (page: KitchenPage, group: readonly MatchPlace[]): Markup => {
 export const pairing = (page: KitchenPage): Markup | null => {
   const { places } = page.analysis.advice.match;
   if (!isShared(page)) return null;
-  const placed = places.filter((place) => place.placed !== null).map((one) => [one]);
-  const said = placed
-    .concat(alike(places.filter(({ placed }) => placed === null)))
-    .map((group) => pairOf(page, group));
+  const homes = places.filter(({ placed }) => placed !== null).map((one) => [one]);
+  const homeless = alike(places.filter(({ placed }) => placed === null));
+  const said = homes.concat(homeless).map((group) => pairOf(page, group));
   const opening = places.length > 1 ? "All at the same time" : "Likeliest place";
   return markup`<p class="pairing">${opening}: ${separated(said, "; ")}.</p>`;
 };

@@ -1,14 +1,15 @@
 /** The chart of the whole test with its key, caption and the words that stand for it. */
+import type { Verdict } from "../../culture/verdict-types.ts";
 import { nightPlot } from "../charts/night.ts";
 import type { Markup } from "../markup.ts";
 import { percent } from "../number-format.ts";
-import { askedRange, temperatureRange } from "../temperature-text.ts";
+import { temperature, temperatureRange } from "../temperature-text.ts";
 import { clockTime, duration } from "../time-text.ts";
-import { cultureName } from "../wording/cultures.ts";
-import { phaseName, roleNames } from "../wording/names.ts";
+import { phaseName, roleNames, verdictNames } from "../wording/names.ts";
 import { figure, keyEntry } from "./figure.ts";
-import { contextOf, startOf } from "./probe-page.ts";
+import { contextOf, startOf, windowName } from "./probe-page.ts";
 import type { ProbePage } from "./probe-page.ts";
+import { chance } from "./verdict-clauses.ts";
 
 const phaseSentence = ({ probe, writing }: ProbePage): string =>
   probe.phases
@@ -18,20 +19,41 @@ const phaseSentence = ({ probe, writing }: ProbePage): string =>
     )
     .join(", ");
 
-/** What the chart shows, for those who cannot see it. */
-const nightDescription = (page: ProbePage): string => {
-  const { probe, writing, analysis } = page;
+const heldText = ({ probe, writing, analysis }: ProbePage): string => {
   const { hold } = probe.night;
-  const held =
-    hold === null
-      ? "No hold was found."
-      : `${percent(analysis.share, " ")} of the hold lies between ${temperatureRange(writing, hold.band.low, hold.band.high)}.`;
-  const windows = probe.verdicts.map(
-    ({ requirement }) =>
-      `The window asked for (${cultureName(requirement)}) is ${askedRange(writing, requirement.low, requirement.high)}.`,
-  );
-  return `Temperature over time. In order: ${phaseSentence(page)}. ${held} ${windows.join(" ")}`;
+  if (hold === null) return "No hold was found.";
+  const { guardedBand: guarded } = probe;
+  const doubt =
+    guarded === null
+      ? ""
+      : `; with the doubt, ${temperatureRange(writing, guarded.low, guarded.high)}`;
+  return `The hold averages ${temperature(writing, hold.mean)}; ${percent(analysis.share, " ")} of it is ${temperatureRange(writing, hold.band.low, hold.band.high)}${doubt}.`;
 };
+
+/** "Its band lies above the window of Yoghurt, 41 to 45 °C (...): misses by this test alone (< 1 %)." */
+const againstWindow = ({ probe, writing, analysis }: ProbePage, verdict: Verdict): string => {
+  const { hold } = probe.night;
+  const where = hold === null ? "" : `Its band ${bandPlace(hold.band, verdict)} the `;
+  const word = verdictNames[verdict.verdict].toLowerCase();
+  const text = `${where}${windowName(verdict, writing)}: ${word} by this test alone (${chance(verdict, analysis.confidence, writing)}).`;
+  return text.replace(/^w/, "W");
+};
+
+const bandPlace = (band: { readonly low: number; readonly high: number }, verdict: Verdict) => {
+  const { low, high } = verdict.requirement;
+  if (band.low > high) return "lies above";
+  if (band.high < low) return "lies below";
+  if (band.low >= low && band.high <= high) return "lies inside";
+  return `reaches ${band.high > high ? "above" : "below"}`;
+};
+
+/** What the chart shows, for those who cannot see it. */
+const nightDescription = (page: ProbePage): string =>
+  [
+    `Temperature over time. In order: ${phaseSentence(page)}.`,
+    heldText(page),
+    ...page.probe.verdicts.map((verdict) => againstWindow(page, verdict)),
+  ].join(" ");
 
 const bandKeys = ({ probe, analysis, writing }: ProbePage): readonly Markup[] => {
   if (probe.night.hold === null) return [];

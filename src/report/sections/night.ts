@@ -2,12 +2,13 @@
 import { holdPlot } from "../charts/hold-close-up.ts";
 import { heading } from "../heading.ts";
 import type { HeadingLevel } from "../heading.ts";
-import { holdTable } from "../hold-lines.ts";
+import { driftText, holdTable, swingText } from "../hold-lines.ts";
 import { markup } from "../markup.ts";
 import type { Markup } from "../markup.ts";
-import { temperatureRange } from "../temperature-text.ts";
+import { temperature, temperatureRange } from "../temperature-text.ts";
 import { clockTime, duration } from "../time-text.ts";
 import { quotedProbeName } from "../wording/answers.ts";
+import { sentence } from "../wording/everyday-names.ts";
 import { phaseName, roleNames } from "../wording/names.ts";
 import { dwellBlock } from "./dwell.ts";
 import { figure } from "./figure.ts";
@@ -26,7 +27,7 @@ const holdFigure = async (page: ProbePage, level: HeadingLevel): Promise<Markup 
   const drawing = await figure({
     id: `${id}-hold`,
     title: `The hold close up, probe ${probe.series.name}`,
-    description: `Readings of the hold between ${temperatureRange(writing, hold.min, hold.max)}, and beside them bars for the time spent at each temperature.`,
+    description: `Readings of the hold between ${temperatureRange(writing, hold.min, hold.max)}, and beside them bars for the time spent at each temperature: half of it below ${temperature(writing, hold.median)}. ${sentence(`${swingText(hold.swing, writing)}; ${driftText(hold.drift, writing)}`)}`,
     plot,
     key: [],
     caption:

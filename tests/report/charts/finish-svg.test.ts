@@ -11,7 +11,7 @@ const finished = finishSvg(raw, { id: "n1", title: "A <title>", description: 'Sa
 
 it("names the picture and what it shows, as text", () => {
   expect(finished).toMatch(
-    /^<svg xmlns="http:\/\/www\.w3\.org\/2000\/svg" role="img" viewBox="0 0 343 170\.5" aria-labelledby="n1-title n1-desc">/,
+    /^<svg xmlns="http:\/\/www\.w3\.org\/2000\/svg" role="img" viewBox="0 0 343 170\.5" font-size="12\.5" aria-labelledby="n1-title n1-desc">/,
   );
   expect(finished).toContain('<title id="n1-title">A &lt;title&gt;</title>');
   expect(finished).toContain('<desc id="n1-desc">Says &quot;it&quot;</desc>');
@@ -36,4 +36,15 @@ it("brings along the hatching it uses, under its own id, and no other", () => {
     '<pattern id="n2-rising"',
   ]);
   expect(finished).not.toContain("<pattern");
+});
+
+it("says the letters' size once, and nothing that SVG takes for granted", () => {
+  const plain =
+    '<svg width="9" height="9"><g class="a"><g transform="translate(0,0)"><g fill="none">' +
+    '<line x2="0" y2="5" stroke="var(--rule)" stroke-width="1"/><text font-size="12.5px">a</text>' +
+    '<text font-size="9px">b</text></g></g></g></svg>';
+  const body = finishSvg(plain, { id: "n3", title: "t", description: "d" }).split("</desc>")[1];
+  expect(body).toBe(
+    '<g fill="none"><line y2="5" stroke="var(--rule)"/><text>a</text><text font-size="9px">b</text></g></svg>',
+  );
 });
