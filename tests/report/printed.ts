@@ -111,3 +111,7 @@ export const splitMarks = (sheets: readonly Sheet[], count: number): number[] =>
     const from = sheets.findIndex(({ tops }) => tops.includes(at));
     return from === -1 || from !== sheets.findIndex(({ bottoms }) => bottoms.includes(at));
   });
+
+/** Parts of a PDF that are made of pixels. */
+export const pixelImages = (pdf: Buffer): number =>
+  pdf.toString("latin1").match(/\/Subtype \/Image\b/g)?.length ?? 0;

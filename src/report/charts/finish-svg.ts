@@ -7,7 +7,8 @@ import { textSize } from "./chart-theme.ts";
 import type { Caption } from "./chart-theme.ts";
 import { imageTag } from "./image.ts";
 import { shortPath } from "./short-path.ts";
-import { hatches, hatchPattern } from "./window-looks.ts";
+import { hatchLines } from "./window-looks.ts";
+import type { Hatch } from "./window-looks.ts";
 
 const dropped =
   /\s(?:class|role|aria-[a-z]+|pointer-events|font-family|xmlns:xlink|version|(?:fill-)?opacity="1"|stroke-dasharray="(?:1,0)?"|stroke-miterlimit|style)(?:="[^"]*")?/g;
@@ -44,19 +45,22 @@ const ungrouped = (svg: string): string => {
   });
 };
 
-/** The first `<svg ...>` becomes an image with a title, a description and the hatchings it uses. */
+/** The first `<svg ...>` becomes an image with a title and a description. */
 const opening = (svg: string, caption: Caption): string =>
-  svg.replace(
-    /^<svg[^>]*?width="([\d.]+)" height="([\d.]+)"[^>]*>/,
-    (_tag, width, height) =>
-      imageTag(caption, `viewBox="0 0 ${width} ${height}" font-size="${textSize}"`) +
-      hatchings(svg, caption.id),
+  svg.replace(/^<svg[^>]*?width="([\d.]+)" height="([\d.]+)"[^>]*>/, (_tag, width, height) =>
+    imageTag(caption, `viewBox="0 0 ${width} ${height}" font-size="${textSize}"`),
   );
 
-const hatchings = (svg: string, id: string): string => {
-  const used = hatches.filter((hatch) => svg.includes(`url(#${id}-${hatch})`));
-  const patterns = used.map((hatch) => hatchPattern(hatch, `${id}-${hatch}`));
-  return patterns.length === 0 ? "" : `<defs>${patterns.join("")}</defs>`;
+const hatchedBox =
+  /<path d="M(-?[\d.]+),(-?[\d.]+)h([\d.]+)v([\d.]+)h[^"]*" fill="url\(#(rising|falling)\)"\/>/g;
+
+const hatched = (svg: string): string => {
+  let count = 0;
+  return svg.replaceAll(hatchedBox, (_, ...parts: readonly string[]) => {
+    const [left = 0, top = 0, width = 0, height = 0] = parts.slice(0, 4).map(Number);
+    count += 1;
+    return hatchLines(parts[4] as Hatch, { left, top, width, height }, `hatch${count}`);
+  });
 };
 
 const ownIds = (svg: string, id: string): string =>
@@ -69,5 +73,5 @@ export const finishSvg = (svg: string, caption: Caption): string => {
     .replaceAll(unseen, "")
     .replaceAll(/<[^>]+>/g, (tag) => (tag.startsWith("<svg") ? tag : tidyTag(tag)))
     .replaceAll(/<g>\s*<\/g>|<g\/>/g, "");
-  return opening(ownIds(ungrouped(tidied), caption.id), caption);
+  return opening(ownIds(hatched(ungrouped(tidied)), caption.id), caption);
 };

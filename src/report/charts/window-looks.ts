@@ -9,10 +9,9 @@ export interface WindowLook {
   readonly dash: readonly number[];
 }
 
-export const hatches = ["rising", "falling"] as const;
-export type Hatch = (typeof hatches)[number];
+export type Hatch = "rising" | "falling";
 
-/** A paint of the SVG's own; finish-svg.ts defines it where it is used. */
+/** A mark only: finish-svg.ts draws the hatching in its place. */
 const hatched = (hatch: Hatch): string => `url(#${hatch})`;
 
 const looks: readonly WindowLook[] = [
@@ -24,12 +23,36 @@ const looks: readonly WindowLook[] = [
 /** A fourth window looks like the first again; their names stand in them. */
 export const windowLook = (at: number): WindowLook => looks[at % looks.length]!;
 
-const strokes: Readonly<Record<Hatch, string>> = {
-  rising: "M-1 1L1 -1M0 8L8 0M7 9L9 7",
-  falling: "M-1 7L1 9M0 0L8 8M7 -1L9 1",
-};
+/** Where a hatched box lies, px. */
+export interface Box {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
 
-/** The pattern's definition under an id of the page. */
-export const hatchPattern = (hatch: Hatch, id: string): string =>
-  `<pattern id="${id}" width="8" height="8" patternUnits="userSpaceOnUse">` +
-  `<path d="${strokes[hatch]}" fill="none" stroke="${colour.windowEdge}" stroke-width="1" stroke-opacity="0.75"/></pattern>`;
+/** Lines 1 px thick, 8 px from one to the next along the box; at 45 degrees a line is 1.41 px across. */
+const dashes = "1.41 6.59";
+const slants: Readonly<Record<Hatch, -1 | 1>> = { rising: -1, falling: 1 };
+
+const hundredths = (px: number): number => Number(px.toFixed(2));
+
+/**
+ * Slanted lines over a box: one line as thick as the box is high, dashed along
+ * its length, slanted, and cut off at the box's ends. Not an SVG pattern, which
+ * browsers print as an image of coarse pixels.
+ *
+ * @param clip id of the shape that cuts; no other of the page may have it
+ */
+export const hatchLines = (hatch: Hatch, box: Box, clip: string): string => {
+  const { left, top, width, height } = box;
+  if (width <= 0 || height <= 0) return "";
+  const slant = slants[hatch];
+  const middle = hundredths(top + height / 2);
+  const place = `translate(${hundredths(left - slant * middle)},0) skewX(${slant * 45})`;
+  return (
+    `<clipPath id="${clip}"><path d="M${left},${top}h${width}v${height}h${-width}Z"/></clipPath>` +
+    `<g clip-path="url(#${clip})"><path transform="${place}" d="M${-height},${middle}H${hundredths(width + height)}" ` +
+    `stroke="${colour.windowEdge}" stroke-opacity="0.55" stroke-width="${height}" stroke-dasharray="${dashes}"/></g>`
+  );
+};

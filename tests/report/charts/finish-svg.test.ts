@@ -28,14 +28,20 @@ it("drops what is not seen and makes ids its own", () => {
   expect(finished).toContain('clip-path="url(#n1-clip7)"');
 });
 
-it("brings along the hatching it uses, under its own id, and no other", () => {
-  const hatched = raw.replace('stroke="var(--line)"', 'fill="url(#rising)"');
-  const caption = { id: "n2", title: "t", description: "d" };
-  expect(finishSvg(hatched, caption)).toContain('fill="url(#n2-rising)"');
-  expect(finishSvg(hatched, caption).match(/<pattern id="[^"]*"/g)).toEqual([
-    '<pattern id="n2-rising"',
+it("draws hatched boxes as lines cut off at the box, each by a shape of its own", () => {
+  const box = '<path d="M4,20h100v30h-100Z" fill="url(#rising)"/>';
+  const flat = '<path d="M4,20h100v0h-100Z" fill="url(#falling)"/>';
+  const svg = `<svg width="200" height="90"><g fill="none">${box}${flat}${box}</g></svg>`;
+  const drawn = finishSvg(svg, { id: "n2", title: "t", description: "d" });
+  expect(drawn.match(/<clipPath id="[^"]*"/g)).toEqual([
+    '<clipPath id="n2-hatch1"',
+    '<clipPath id="n2-hatch3"',
   ]);
-  expect(finished).not.toContain("<pattern");
+  expect(drawn.match(/<g clip-path="[^"]*"/g)).toEqual([
+    '<g clip-path="url(#n2-hatch1)"',
+    '<g clip-path="url(#n2-hatch3)"',
+  ]);
+  expect(drawn).not.toMatch(/pattern|url\(#(?:n2-)?(?:rising|falling)/);
 });
 
 it("says the letters' size once, and nothing that SVG takes for granted", () => {
