@@ -43,7 +43,7 @@ const sentences: {
   [Code in NoticeCode]: (facts: NoticeFacts[Code], within: AccuracyText) => string;
 } = {
   "unit-inferred": ({ unit, middle }) =>
-    `No unit is written in the file; the middle reading is ${middle}, so it was read as ${unit}. Say --unit C or --unit F if that is wrong.`,
+    `No unit is written in the file; the middle reading is ${middle}, so it was read as ${unit}. If that is wrong, say its unit (--unit C or --unit F).`,
   "date-order-decided": ({ order, why }) => `Dates were read ${order}: ${why}.`,
   "clock-jump-mended": ({ line, jumpMinutes }) =>
     `The clock jumps by ${jumpMinutes} min at line ${line}, as summer time does; the readings run on, so the jump was taken out.`,
@@ -68,7 +68,7 @@ const sentences: {
   "columns-ignored": ({ columns }) =>
     `These columns are not temperatures, so they were left alone (${columns}).`,
   "interval-applied": ({ seconds }) =>
-    `Readings were placed ${seconds} s apart in the file's order, as --interval said.`,
+    `Readings were placed ${seconds} s apart in the file's order, as was said (--interval).`,
   "probes-named": ({ names }) => `The file names no columns; its temperatures are called ${names}.`,
   "probes-without-thermometer": ({ probes, accuracy }, within) =>
     `No thermometer is named for ${probes}, so it was assumed good to ${within(accuracy)}. Name one under "probes" of the test in kitchen.yaml.`,
@@ -79,7 +79,7 @@ const sentences: {
   "check-old": ({ thermometer, months }) =>
     `"${thermometer}" was checked ${months} months ago. Thermometers drift; check it again.`,
   "assumed-thermometer": ({ accuracy }, within) =>
-    `Nothing was said about the thermometer, so it was assumed good to ${within(accuracy)}. Say --thermometer-accuracy or --correction for a surer verdict.`,
+    `Nothing was said about the thermometer, so it was assumed good to ${within(accuracy)}. Say how good it is (--thermometer-accuracy) or its correction (--correction) for a surer verdict.`,
 };
 
 /** The sentence for one notice. */

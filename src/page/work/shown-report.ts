@@ -3,6 +3,9 @@ import type { HtmlParts } from "../../report/html-page.ts";
 import type { ShownReport } from "../protocol.ts";
 import { plainText } from "./plain-text.ts";
 
+/** What only the command line can be told stands in brackets behind a blank; no markup of ours looks like that. */
+const optionHint = / \(--[a-z][^()<>]*\)/gu;
+
 export const shownReport = (
   { title, heading, byline, main }: HtmlParts,
   summary: string,
@@ -10,6 +13,6 @@ export const shownReport = (
   title: plainText(title),
   heading: plainText(heading),
   byline,
-  main,
+  main: main.replaceAll(optionHint, ""),
   summary,
 });

@@ -18,3 +18,11 @@ it("has names as plain text where the screen shows text, and markup where it sho
   expect(shown.main).toBe("<h2>&lt;b&gt;&quot;Salt &amp; Pepper&#39;s&quot;&lt;/b&gt;</h2>");
   expect(shown.byline).toContain("&lt;b&gt;");
 });
+
+it("leaves out how the command line would be told, and no more", () => {
+  const main = markup`<p>Say its unit (--unit C or --unit F). Or not (as it is).</p><path fill="var(--muted)"/>`;
+  const parts = htmlParts({ title: "", heading: "", byline: markup``, main });
+  expect(shownReport(parts, "").main).toBe(
+    `<p>Say its unit. Or not (as it is).</p><path fill="var(--muted)"/>`,
+  );
+});
