@@ -31,11 +31,19 @@ interface Work {
   readonly progress: Progress | null;
 }
 
+/** What was told last; what stands on the screen anyway is only read out. */
+interface Told {
+  readonly texts: readonly string[];
+  readonly seen: boolean;
+}
+
+const nothing: Told = { texts: [], seen: true };
+
 export const App = ({ client }: AppProps): JSX.Element => {
   const [state, setState] = useState<KitchenState | null>(null);
   const [view, setView] = useState<View>("night");
   const [work, setWork] = useState<Work>({ open: 0, progress: null });
-  const [said, setSaid] = useState<readonly string[]>([]);
+  const [told, setTold] = useState<Told>(nothing);
   const [readings, setReadings] = useState<Readings>(noReadings);
   const [testReadings, setTestReadings] = useState<Readings>(noReadings);
   const [testOpen, setTestOpen] = useState(false);
@@ -52,7 +60,8 @@ export const App = ({ client }: AppProps): JSX.Element => {
     },
     [client],
   );
-  const tell = (text: string): void => setSaid([text]);
+  const tell = (text: string): void => setTold({ texts: [text], seen: true });
+  const announce = (text: string): void => setTold({ texts: [text], seen: false });
   const begin = async (): Promise<void> => {
     const started = await ask("start", null);
     if (started.ok) setState(started.value);
@@ -62,11 +71,11 @@ export const App = ({ client }: AppProps): JSX.Element => {
 
   const take = (changed: Changed, first: string): void => {
     setState(changed.state);
-    setSaid([first, ...changed.remarks]);
+    setTold({ texts: [first, ...changed.remarks], seen: true });
   };
   const go = (to: View): void => {
     setView(to);
-    setSaid([]);
+    setTold(nothing);
     scrollTo({ top: 0 });
   };
   const keepNight = (): void => {
@@ -111,15 +120,15 @@ export const App = ({ client }: AppProps): JSX.Element => {
           progress={work.progress}
           onStop={state === null || state.notKept === null ? stop : null}
         />
-        <div class="said" role="status">
-          {said.map((text) => (
+        <div class={told.seen ? "told" : "heard"} role="status">
+          {told.texts.map((text) => (
             <p key={text}>{text}</p>
           ))}
         </div>
         <main id="main" ref={main} tabIndex={-1}>
           {state === null ? null : (
             <Views
-              session={{ state, busy: work.open > 0, ask, take, tell }}
+              session={{ state, busy: work.open > 0, ask, take, tell, announce }}
               view={view}
               readings={readings}
               onReadings={setReadings}

@@ -5,7 +5,7 @@ const frame = `
 .brand { font-size: 1.35rem; font-weight: 700; letter-spacing: -0.01em; margin: 0; }
 .masthead .small { margin: 0 0 0.9rem; }
 .masthead nav { display: flex; flex-wrap: wrap; gap: 0 1.4rem; border-bottom: 1px solid var(--rule); }
-.page :is(button, input, select, textarea, label, legend, .hint, .said, .mistake, .working, .brand, summary) {
+.page :is(button, input, select, textarea, label, legend, .hint, .told, .mistake, .working, .brand, summary) {
   font-family: system-ui, -apple-system, "Segoe UI", Roboto, "Helvetica Neue", Arial, "Liberation Sans", sans-serif;
 }
 button.tab {
@@ -63,9 +63,9 @@ const buttons = `
 .page .small-buttons button { font-size: 0.88rem; padding: 0.3rem 0.8rem; min-height: 2.5rem; }`;
 
 const rest = `
-.said:not(:empty) { background: var(--raised); border-left: 4px solid var(--line); padding: 0.7rem 1rem; margin: 0 0 1.25rem; max-width: 44rem; font-size: 0.98rem; }
-.said p { margin: 0 0 0.4rem; }
-.said p:last-child { margin: 0; }
+.told:not(:empty) { background: var(--raised); border-left: 4px solid var(--line); padding: 0.7rem 1rem; margin: 0 0 1.25rem; max-width: 44rem; font-size: 0.98rem; }
+.told p { margin: 0 0 0.4rem; }
+.told p:last-child { margin: 0; }
 .working { position: sticky; top: 0; z-index: 2; display: flex; flex-wrap: wrap; align-items: center; gap: 0.5rem 1rem; background: var(--paper); border-bottom: 1px solid var(--rule); padding: 0.5rem 0; margin-bottom: 1rem; font-size: 0.95rem; }
 .working progress { flex: 1 1 10rem; accent-color: var(--line); }
 .entries { margin-top: 0.5rem; }
@@ -82,7 +82,7 @@ const rest = `
 
 const print = `
 @media print {
-  .masthead, .form, .buttons, .said, .working, .intro { display: none !important; }
+  .masthead, .form, .buttons, .told, .working, .intro { display: none !important; }
   .result { border: 0; margin: 0; }
 }`;
 

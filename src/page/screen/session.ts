@@ -14,4 +14,6 @@ export interface Session {
   readonly take: (changed: Changed, said: string) => void;
   /** Tells one sentence, also to a screen reader. */
   readonly tell: (text: string) => void;
+  /** Tells a screen reader alone what the screen shows anyway. */
+  readonly announce: (text: string) => void;
 }

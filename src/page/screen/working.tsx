@@ -14,6 +14,9 @@ interface WorkingProps {
 /** Work shorter than this is not worth a word, ms. */
 const shortest = 300;
 
+/** Fewer bytes than this are read before one can look. */
+const worthCounting = 1_000_000;
+
 const megabytes = (bytes: number): string => (bytes / 1_000_000).toFixed(1);
 
 const amount = ({ read, total }: Progress): string =>
@@ -28,7 +31,8 @@ export const Working = ({ open, progress, onStop }: WorkingProps): JSX.Element |
     return () => clearTimeout(timer);
   }, [busy]);
   if (!shown || !busy) return null;
-  const known = progress !== null && progress.total > 0 && progress.read < progress.total;
+  const known =
+    progress !== null && progress.total > worthCounting && progress.read < progress.total;
   return (
     <div class="working">
       <label for="work">{known ? amount(progress) : "Working it out"}</label>

@@ -68,7 +68,7 @@ export const NightView = (props: NightViewProps): JSX.Element => {
     const answer = await session.ask("check", { readings, options: nightOptions(values) });
     if (answer.ok) {
       setReport(answer.value);
-      session.tell(answer.value.summary);
+      session.announce(answer.value.summary);
     }
     return answer;
   };
