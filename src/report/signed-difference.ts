@@ -11,9 +11,11 @@ const shown = (difference: number, unit: TemperatureUnit): number =>
 /** Tenths, or hundredths where the doubt is below a tenth of a degree: two nights are never compared more finely. */
 const decimalsFor = (standardUncertainty: number): number => (standardUncertainty < 0.0995 ? 2 : 1);
 
-const signed = (value: number, decimals: number): string => {
-  const text = fixed(value, decimals);
-  return value > 0 && Number(text) !== 0 ? `+${text}` : text;
+/** What is nothing in degC at that place is nothing in degF. */
+const signed = (value: number, unit: TemperatureUnit, decimals: number): string => {
+  if (Number(fixed(value, decimals)) === 0) return fixed(0, decimals);
+  const text = fixed(shown(value, unit), decimals);
+  return value > 0 ? `+${text}` : text;
 };
 
 /** "+0.1 °C (+0.2 °F)". */
@@ -21,7 +23,7 @@ export const signedDifference = (
   writing: Writing,
   value: number,
   standardUncertainty: number,
-): string => both(writing, (unit) => signed(shown(value, unit), decimalsFor(standardUncertainty)));
+): string => both(writing, (unit) => signed(value, unit, decimalsFor(standardUncertainty)));
 
 /** "-0.5 to +0.7 °C (-0.9 to +1.3 °F)". */
 export const signedRange = (
@@ -31,7 +33,7 @@ export const signedRange = (
 ): string =>
   both(writing, (unit) => {
     const decimals = decimalsFor(standardUncertainty);
-    return `${signed(shown(low, unit), decimals)} to ${signed(shown(high, unit), decimals)}`;
+    return `${signed(low, unit, decimals)} to ${signed(high, unit, decimals)}`;
   });
 
 /** Its size alone: "0.1 °C (0.2 °F)". */
@@ -40,11 +42,10 @@ export const sizeOfDifference = (
   value: number,
   standardUncertainty: number,
 ): string =>
-  both(writing, (unit) => fixed(Math.abs(shown(value, unit)), decimalsFor(standardUncertainty)));
+  both(writing, (unit) =>
+    signed(Math.abs(value), unit, decimalsFor(standardUncertainty)).replace("+", ""),
+  );
 
 /** Whether it would be printed as nothing. */
-export const looksLikeNone = (
-  value: number,
-  standardUncertainty: number,
-  { unit }: Writing,
-): boolean => Number(fixed(shown(value, unit), decimalsFor(standardUncertainty))) === 0;
+export const looksLikeNone = (value: number, standardUncertainty: number): boolean =>
+  Number(fixed(value, decimalsFor(standardUncertainty))) === 0;

@@ -45,7 +45,7 @@ export const kitchenStyle = `
 .packed .do strong { display: inline; margin-right: 0.3rem; }`;
 
 export const kitchenPhone = `
-  .packed .answer { display: block; }
+  .packed .answer, .packed .answer.misses { display: block; padding-left: 0; }
   .packed .answer .verdict { display: flex; margin-bottom: 0.3rem; }
   .packed .organisms { display: block; }
   .pairing { font-size: 1.05rem; }`;

@@ -63,15 +63,18 @@ export const tolerance = (writing: Writing, value: number): string =>
   both(writing, (unit) => plusMinus(writing) + short(shownDifference(value, unit), 2));
 
 /** By the rule of number-format.ts, but never finer than hundredths: no thermometer here tells more. */
-const uncertaintyFigure = (size: number, unit: TemperatureUnit): string => {
-  if (!(size > 0)) return fixed(size, 2);
-  if (size < 0.005) return unit === "degC" ? "< 0.01" : "< 0.02";
-  return atPlace(shownDifference(size, unit), Math.min(decimalsFor(size), 2));
-};
+const uncertaintyFigure = (size: number, unit: TemperatureUnit): string =>
+  size > 0 ? atPlace(shownDifference(size, unit), Math.min(decimalsFor(size), 2)) : fixed(size, 2);
 
-/** A standard uncertainty on its own: "0.29 °C (0.52 °F)". */
+/** What a figure smaller than can be told is less than, degC. */
+const leastTold = 0.01;
+const isTiny = (size: number): boolean => size < leastTold / 2;
+
+/** A standard uncertainty on its own: "0.29 °C (0.52 °F)", "< 0.01 °C (0.02 °F)". */
 export const uncertainty = (writing: Writing, value: number): string =>
-  both(writing, (unit) => uncertaintyFigure(value, unit));
+  value > 0 && isTiny(value)
+    ? `<${writing.space}${difference(writing, leastTold)}`
+    : both(writing, (unit) => uncertaintyFigure(value, unit));
 
 /** An expanded uncertainty on its own: "±0.7 °C (±1.2 °F)". */
 export const expandedUncertainty = (writing: Writing, value: number): string =>
@@ -132,21 +135,25 @@ const pairText = (
   return [atPlace(value, decimals), plusMinus(writing), size].join(writing.space);
 };
 
-/** A rate: "+0.02 °C (+0.04 °F) an hour". */
+/** A rate: "+0.02 °C (+0.04 °F) an hour", "less than 0.01 °C (0.02 °F) an hour". */
 export const perHour = (writing: Writing, value: number): string =>
-  `${both(writing, (unit) => signedFixed(shownDifference(value, unit), rateDecimals(value)))} an hour`;
+  isTiny(Math.abs(value))
+    ? `less than ${difference(writing, leastTold)} an hour`
+    : `${both(writing, (unit) => signedHundredths(value, unit))} an hour`;
 
-/** "-0.03 to +0.05 °C (-0.05 to +0.09 °F) an hour". */
+/** "-0.03 to +0.05 °C (-0.05 to +0.09 °F) an hour", "within ±0.01 °C (±0.02 °F) an hour". */
 export const perHourRange = (writing: Writing, low: number, high: number): string => {
-  const decimals = rateDecimals(Math.max(Math.abs(low), Math.abs(high)));
-  const end = (value: number, unit: TemperatureUnit): string =>
-    signedFixed(shownDifference(value, unit), decimals);
-  return `${both(writing, (unit) => `${end(low, unit)} to ${end(high, unit)}`)} an hour`;
+  if (isTiny(Math.max(Math.abs(low), Math.abs(high)))) {
+    return `within ${tolerance(writing, leastTold)} an hour`;
+  }
+  const ends = (unit: TemperatureUnit): string =>
+    [low, high].map((end) => signedHundredths(end, unit)).join(" to ");
+  return `${both(writing, ends)} an hour`;
 };
 
-const rateDecimals = (value: number): number => (Math.abs(value) < 0.00995 ? 3 : 2);
-
-const signedFixed = (value: number, decimals: number): string => {
-  const text = fixed(value, decimals);
-  return value > 0 && Number(text) !== 0 ? `+${text}` : text;
+/** What is nothing in degC is nothing in degF. */
+const signedHundredths = (value: number, unit: TemperatureUnit): string => {
+  if (isTiny(Math.abs(value))) return fixed(0, 2);
+  const text = fixed(shownDifference(value, unit), 2);
+  return value > 0 ? `+${text}` : text;
 };

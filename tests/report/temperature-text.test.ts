@@ -45,7 +45,12 @@ describe("temperatures in both units", () => {
     expect(perHourRange(inCelsius, -0.001, 0.02)).toBe(
       "0.00 to +0.02 °C (0.00 to +0.04 °F) an hour",
     );
-    expect(perHour(inCelsius, 0.008)).toBe("+0.008 °C (+0.014 °F) an hour");
+  });
+
+  it("tells no rate finer than hundredths of a degree an hour", () => {
+    expect(perHour(inCelsius, 0.008)).toBe("+0.01 °C (+0.01 °F) an hour");
+    expect(perHour(inCelsius, -0.004)).toBe("less than 0.01 °C (0.02 °F) an hour");
+    expect(perHourRange(inFahrenheit, -0.004, 0.001)).toBe("within ±0.02 °F (±0.01 °C) an hour");
   });
 
   it("converts differences and rates without the offset of 32", () => {
@@ -72,7 +77,7 @@ describe("temperatures in both units", () => {
     expect(uncertainty(inCelsius, 0)).toBe("0.00 °C (0.00 °F)");
     expect(uncertainty(inCelsius, 0.02887)).toBe("0.03 °C (0.05 °F)");
     expect(uncertainty(inCelsius, 1.04)).toBe("1.0 °C (1.9 °F)");
-    expect(uncertainty(inCelsius, 0.001)).toBe("< 0.01 °C (< 0.02 °F)");
+    expect(uncertainty(inCelsius, 0.001)).toBe("< 0.01 °C (0.02 °F)");
   });
 
   it("keeps to ASCII where asked, and ties number and unit in markup", () => {

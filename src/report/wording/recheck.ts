@@ -42,7 +42,7 @@ export const warmerText = (
   { difference, standardUncertainty }: RecheckDifference,
   writing: Writing,
 ): string => {
-  if (looksLikeNone(difference, standardUncertainty, writing)) return "the same";
+  if (looksLikeNone(difference, standardUncertainty)) return "the same";
   const size = sizeOfDifference(writing, difference, standardUncertainty);
   return `${size} ${difference > 0 ? "warmer" : "colder"}`;
 };
