@@ -36,8 +36,9 @@ class ByteText extends Uint8Array {
     return this.subarray(from, to) as ByteText;
   }
 
+  /** As much as the target has room for, like Node's. */
   copy(target: Uint8Array, at = 0, from = 0, to = this.length): void {
-    target.set(this.subarray(from, to), at);
+    target.set(this.subarray(from, to).subarray(0, Math.max(0, target.length - at)), at);
   }
 
   equals(other: Uint8Array): boolean {

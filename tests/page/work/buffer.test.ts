@@ -93,6 +93,12 @@ describe("csv-parse with it", () => {
     [ours, nodes] = await Promise.all([parseWith(["src/page/work/buffer.ts"]), parseWith([])]);
   });
 
+  it("reads a cell that goes on behind its quotes, for which bytes are put before others", () => {
+    const options = { relax_column_count: true, relax_quotes: true, record_delimiter: "\n" };
+    expect(ours('"38.1" ,"x"\n', options)).toEqual([['"38.1" ', "x"]]);
+    expect(nodes('"38.1" ,"x"\n', options)).toEqual([['"38.1" ', "x"]]);
+  });
+
   it("reads any table as it does in Node", () => {
     const cell = fc.oneof(fc.constantFrom('"', '""', "38.1", " ", "", "\ufeff", "°C"), text);
     const table = fc
