@@ -164,7 +164,7 @@ describe.skipIf(noBrowser())("a kitchen in the page", () => {
   it("opens a kitchen folder's files and gives kitchen.yaml back byte for byte", async () => {
     const { page, context } = await visit(browser, address);
     await openFiles(page, demoFiles());
-    await told(page).getByText("Opened.").waitFor();
+    await told(page).getByText("Opened kitchen.yaml").waitFor();
     const yaml = await saved(page, "Save kitchen.yaml alone");
     expect(yaml.bytes.toString()).toBe(readFileSync(join(demo, "kitchen.yaml"), "utf8"));
     await context.close();
@@ -180,7 +180,7 @@ describe.skipIf(noBrowser())("a kitchen in the page", () => {
     writeFileSync(join(wrong, "kitchen.yaml"), text);
     const { page, context } = await visit(browser, address);
     await openFiles(page, demoFiles());
-    await told(page).getByText("Opened.").waitFor();
+    await told(page).getByText("Opened kitchen.yaml").waitFor();
     await openFiles(page, [join(wrong, "kitchen.yaml")]);
     const alert = section(page, "Open a kitchen").getByRole("alert");
     await alert.waitFor();
@@ -254,7 +254,7 @@ describe.skipIf(noBrowser())("a kitchen in the page", () => {
     const visitor = await visit(browser, address);
     const { page } = visitor;
     await openFiles(page, demoFiles());
-    await told(page).getByText("Opened.").waitFor();
+    await told(page).getByText("Opened kitchen.yaml").waitFor();
     await press(page, "Erase everything kept here");
     await press(page, "Erase the kitchen and all its readings");
     await told(page).getByText("erased").first().waitFor();

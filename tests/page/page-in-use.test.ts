@@ -17,7 +17,7 @@ const openKitchen = async (page: Page, files: readonly string[]): Promise<void> 
   await page
     .getByLabel("kitchen.yaml, its readings, or a zipped kitchen", { exact: true })
     .setInputFiles(files);
-  await told(page).getByText("Opened.").waitFor();
+  await told(page).getByText("Opened kitchen.yaml").waitFor();
 };
 
 const beyond = (page: Page): Promise<number> =>

@@ -69,9 +69,9 @@ export const App = ({ client }: AppProps): JSX.Element => {
   };
   useEffect(() => void begin(), []);
 
-  const take = (changed: Changed, first: string): void => {
+  const take = (changed: Changed, first: string | null): void => {
     setState(changed.state);
-    setTold({ texts: [first, ...changed.remarks], seen: true });
+    setTold({ texts: [...(first === null ? [] : [first]), ...changed.remarks], seen: true });
   };
   const go = (to: View): void => {
     setView(to);

@@ -10,8 +10,8 @@ export interface Session {
     name: Name,
     asked: Requests[Name]["asked"],
   ) => Promise<Outcome<Requests[Name]["answer"]>>;
-  /** Takes over a changed kitchen and tells what follows from it. */
-  readonly take: (changed: Changed, said: string) => void;
+  /** Takes over a changed kitchen and tells what follows from it, after `first` where that is not said yet. */
+  readonly take: (changed: Changed, first: string | null) => void;
   /** Tells one sentence, also to a screen reader. */
   readonly tell: (text: string) => void;
   /** Tells a screen reader alone what the screen shows anyway. */

@@ -15,7 +15,7 @@ const Opening = ({ session }: { readonly session: Session }): JSX.Element => {
     if (files.length === 0) return;
     setProblem(null);
     const opened = await session.ask("open", { files });
-    if (opened.ok) session.take(opened.value, "Opened.");
+    if (opened.ok) session.take(opened.value, null);
     else setProblem(problemText(opened.problem));
   };
   return (

@@ -41,7 +41,7 @@ const NewTest = (
     if (!added.ok) return added;
     onReadings(noReadings);
     onOpen(false);
-    session.take(added.value, `Stored as ${added.value.id}.`);
+    session.take(added.value, null);
     onNight(added.value.night);
     return added;
   };
