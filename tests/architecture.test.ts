@@ -496,7 +496,7 @@ const testedElsewhere: ReadonlyMap<string, string> = new Map([
   ["src/input/kitchen/thermometer-options.ts", "tests/cli/kitchen/thermometer.test.ts"],
   ["src/cli/kitchen/thermometer-findings.ts", "tests/cli/kitchen/thermometer.test.ts"],
   ["src/cli/kitchen/folder-store.ts", "tests/cli/kitchen/store-in-folder.test.ts"],
-  ["src/cli/kitchen/question-words.ts", "tests/cli/kitchen/thermometer.test.ts"],
+  ["src/report/wording/question-words.ts", "tests/cli/kitchen/thermometer.test.ts"],
   ["src/input/kitchen-shapes.ts", "tests/cli/kitchen/refusals.test.ts"],
   ["src/input/kitchen/container-options.ts", "tests/input/kitchen/container-edit.test.ts"],
   ["src/input/kitchen/culture-options.ts", "tests/input/kitchen/culture-edit.test.ts"],

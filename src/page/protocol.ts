@@ -91,7 +91,6 @@ export interface Requests {
     asked: { section: EditedSection; words: readonly string[]; options: FormValues };
     answer: Changed;
   };
-  rename: { asked: { section: NamedSection; from: string; to: string }; answer: Changed };
   remove: { asked: { section: NamedSection; id: string }; answer: Changed };
   /** As the commands `add` and `enter`: a water test into the kitchen, and what its night says. */
   add: {

@@ -12,6 +12,10 @@ const lowCulture = "Low long-hold milk culture (Limosilactobacillus reuteri)";
 /** Without what differs by its nature: which build answered, and where its file lay. */
 const figures = (json: string): unknown => ({ ...JSON.parse(json), holdband: "" });
 
+/** Without when it was made, and by which version. */
+const dated = (text: string): string =>
+  text.replaceAll(/\d{4}-\d\d-\d\d,? \d\d:\d\d UTC by holdband [\d.]+|holdband \d+\.\d+\.\d+/g, "");
+
 const choose = (page: Page, files: string | readonly string[]): Promise<void> =>
   page.getByLabel("The logger’s files", { exact: true }).setInputFiles(files);
 
@@ -169,11 +173,6 @@ describe.skipIf(noBrowser())("one night in the page", () => {
     const html = (await saved(page, "Save this report")).bytes.toString();
     const out = join(folder, "night.html");
     holdband(["check", reading("adjustable-cooker.csv"), "--culture", "reuteri", "--report", out]);
-    const dated = (text: string): string =>
-      text.replaceAll(
-        /\d{4}-\d\d-\d\d,? \d\d:\d\d UTC by holdband [\d.]+|holdband \d+\.\d+\.\d+/g,
-        "",
-      );
     expect(dated(html)).toBe(dated(readFileSync(out, "utf8")));
     await context.close();
   });

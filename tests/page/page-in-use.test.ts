@@ -82,6 +82,7 @@ describe.skipIf(noBrowser())("the page in use", () => {
         ["Water tests", "Enter a water test"],
         ["Batches", "Log a batch"],
       ] as const) {
+        // oxlint-disable-next-line no-await-in-loop -- one press after the other
         await press(section(page, title), add);
       }
       await press(section(page, "Thermometers"), "Enter it");

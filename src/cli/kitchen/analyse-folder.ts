@@ -1,8 +1,9 @@
 /** An opened kitchen's water tests, read and decided: what `report`, `match` and `next` begin with. */
 import { openRawFile } from "../../folder/open-raw-file.ts";
 import { analyseKitchen } from "../../kitchen-analysis.ts";
+import { nothingRead } from "../../kitchen-analysis/nothing-read.ts";
 import type { KitchenAnalysis } from "../../kitchen-analysis-types.ts";
-import { done, failed, problemText } from "../../problem.ts";
+import { done } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
 import { usualConfidence, usualShare } from "../../input/check-request.ts";
 import type { Shell } from "../command-result.ts";
@@ -11,13 +12,6 @@ import { startProgress } from "../progress.ts";
 import { folderOf, openKitchen } from "./kitchen-folder.ts";
 import type { OpenKitchen } from "./kitchen-folder.ts";
 import { applianceOf } from "../../input/known-ids.ts";
-
-/** Tests there are, and none of them can be read: better refused than answered from nothing. */
-const nothingRead = ({ tests }: KitchenAnalysis): Outcome<never> | null => {
-  if (tests.length === 0 || tests.some(({ problem }) => problem === null)) return null;
-  const why = tests.flatMap(({ problem }) => (problem === null ? [] : [problemText(problem)]));
-  return failed("no-test-readable", { count: tests.length, why: [...new Set(why)].join(" ") });
-};
 
 /** `appliance`: id of the only one to look at; null for all. */
 export const analyseFolder = async (

@@ -17,7 +17,7 @@ import { doubtful } from "../../input/kitchen/doubts.ts";
 import { thermometerOf } from "../../input/known-ids.ts";
 import { windowsAsked } from "../../input/kitchen/windows-asked.ts";
 import { newChecks } from "../../input/kitchen/new-checks.ts";
-import { questionWords } from "./question-words.ts";
+import { questionWords } from "../../report/wording/question-words.ts";
 import { thermometerFindings } from "./thermometer-findings.ts";
 import type { ThermometerOptions } from "../../input/kitchen/thermometer-options.ts";
 

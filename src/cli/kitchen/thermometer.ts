@@ -18,7 +18,7 @@ import { commandRun } from "../command-run.ts";
 import { askAboutDoubts } from "./ask-about-doubts.ts";
 import { editKitchen } from "./edit-kitchen.ts";
 import { folderOf, openKitchen } from "./kitchen-folder.ts";
-import { questionWords } from "./question-words.ts";
+import { questionWords } from "../../report/wording/question-words.ts";
 import { checkUnkept, listThermometers, showThermometer } from "./thermometer-answers.ts";
 
 const store = async (

@@ -7,6 +7,7 @@ import { FilesView } from "./keep/files-view.tsx";
 import { KitchenView } from "./kitchen/kitchen-view.tsx";
 import { NightView } from "./night/night-view.tsx";
 import { noReadings } from "./readings/readings-input.tsx";
+import { Recovery } from "./recovery.tsx";
 import { ReportView } from "./report/report-view.tsx";
 import type { Session } from "./session.ts";
 import type { WorkerClient } from "./start-worker.ts";
@@ -41,6 +42,8 @@ const nothing: Told = { texts: [], seen: true };
 
 export const App = ({ client }: AppProps): JSX.Element => {
   const [state, setState] = useState<KitchenState | null>(null);
+  /** Why what was kept cannot be read. */
+  const [unread, setUnread] = useState<string | null>(null);
   const [view, setView] = useState<View>("night");
   const [work, setWork] = useState<Work>({ open: 0, progress: null });
   const [told, setTold] = useState<Told>(nothing);
@@ -65,7 +68,7 @@ export const App = ({ client }: AppProps): JSX.Element => {
   const begin = async (): Promise<void> => {
     const started = await ask("start", null);
     if (started.ok) setState(started.value);
-    else tell(problemText(started.problem));
+    else setUnread(problemText(started.problem));
   };
   useEffect(() => void begin(), []);
 
@@ -89,6 +92,7 @@ export const App = ({ client }: AppProps): JSX.Element => {
     void begin();
   };
 
+  const session = { busy: work.open > 0, ask, take, tell, announce };
   return (
     <>
       <a class="skip" href="#main">
@@ -126,9 +130,10 @@ export const App = ({ client }: AppProps): JSX.Element => {
           ))}
         </div>
         <main id="main" ref={main} tabIndex={-1}>
+          {state === null && unread !== null ? <Recovery session={session} why={unread} /> : null}
           {state === null ? null : (
             <Views
-              session={{ state, busy: work.open > 0, ask, take, tell, announce }}
+              session={{ state, ...session }}
               view={view}
               readings={readings}
               onReadings={setReadings}

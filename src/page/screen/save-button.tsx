@@ -16,7 +16,7 @@ const download = ({ name, content }: SavedFile): void => {
 };
 
 interface SaveButtonProps {
-  readonly session: Session;
+  readonly session: Pick<Session, "ask" | "busy" | "tell">;
   readonly what: FileToSave;
   readonly children: string;
   readonly main?: true;

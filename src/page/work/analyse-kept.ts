@@ -3,20 +3,14 @@ import { usualConfidence, usualShare } from "../../input/check-request.ts";
 import { localDay } from "../../input/local-day.ts";
 import { storedKitchen } from "../../input/water-test/kitchen-store.ts";
 import { analyseKitchen } from "../../kitchen-analysis.ts";
+import { nothingRead } from "../../kitchen-analysis/nothing-read.ts";
 import type { KitchenAnalysis } from "../../kitchen-analysis-types.ts";
 import type { Kitchen } from "../../kitchen/kitchen.ts";
-import { done, failed, problemText } from "../../problem.ts";
+import { done } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
 import type { HtmlParts } from "../../report/html-page.ts";
 import { toKitchenHtmlParts } from "../../report/kitchen-html.ts";
 import type { LastKitchen, Workroom } from "./workroom.ts";
-
-/** Tests there are, and none of them can be read: better refused than answered from nothing. */
-const nothingRead = ({ tests }: KitchenAnalysis): Outcome<never> | null => {
-  if (tests.length === 0 || tests.some(({ problem }) => problem === null)) return null;
-  const why = tests.flatMap(({ problem }) => (problem === null ? [] : [problemText(problem)]));
-  return failed("no-test-readable", { count: tests.length, why: [...new Set(why)].join(" ") });
-};
 
 const bytesListed = ({ tests }: Kitchen, { store }: Workroom): number =>
   tests

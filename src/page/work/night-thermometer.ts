@@ -8,11 +8,11 @@ import type { Kitchen } from "../../kitchen/kitchen.ts";
 import { parseKitchen } from "../../kitchen/parse-kitchen.ts";
 import { done } from "../../problem.ts";
 import type { Outcome } from "../../problem.ts";
+import { questionWords } from "../../report/wording/question-words.ts";
 import { statementAt } from "../../thermometer/correction-at.ts";
 import { readingBehind } from "../../thermometer/reading-behind.ts";
 import type { FormValues } from "../protocol.ts";
 import { kitchenFile } from "./memory-store.ts";
-import { questionInWords } from "./question-words.ts";
 
 /** Options of `thermometer` that one night's form asks too. */
 const checkKeys: ReadonlySet<string> = new Set([
@@ -65,7 +65,7 @@ const checkedNow = (
   today: string,
 ): Outcome<ProbeThermometer> => {
   const id = freeId(kitchen);
-  const edit = kitchenEdits(questionInWords).thermometer([id], checks, today);
+  const edit = kitchenEdits(questionWords).thermometer([id], checks, today);
   if (!edit.ok) return edit;
   const edited = editedKitchen(text, kitchenFile, edit.value);
   if (!edited.ok) return edited;

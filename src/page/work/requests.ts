@@ -5,7 +5,7 @@ import { check } from "./requests/check.ts";
 import { edit } from "./requests/edit.ts";
 import { erase } from "./requests/erase.ts";
 import { open } from "./requests/open.ts";
-import { remove, rename } from "./requests/rename-remove.ts";
+import { remove } from "./requests/remove.ts";
 import { report } from "./requests/report.ts";
 import { save } from "./requests/save.ts";
 import { start } from "./requests/start.ts";
@@ -15,7 +15,6 @@ export const handlers: { readonly [Name in keyof Requests]: Handler<Name> } = {
   start,
   check,
   edit,
-  rename,
   remove,
   add,
   report,

@@ -1,12 +1,10 @@
-/** A report's answer in one sentence, to be read out: the words of the report itself. */
+/** A night's answer in one sentence, to be read out: the words of the report itself. */
 import type { Analysis, ProbeAnalysis } from "../../analysis.ts";
 import type { Verdict } from "../../culture/verdict-types.ts";
-import type { KitchenAnalysis, SetUpAnalysis } from "../../kitchen-analysis-types.ts";
 import { clauses } from "../../report/sections/verdict-clauses.ts";
 import { answerText, probeName } from "../../report/wording/answers.ts";
 import { roleNames } from "../../report/wording/names.ts";
 import { probabilityText } from "../../report/wording/probability.ts";
-import { fullSetUpText } from "../../report/wording/set-ups.ts";
 import { plainWriting } from "../../report/writing.ts";
 import type { Writing } from "../../report/writing.ts";
 import { plainText } from "./plain-text.ts";
@@ -26,7 +24,6 @@ const onlyAnswer = (
   return `${answerText(verdict, probe.series.role, writing)} It is ${chance} likely to hold.`;
 };
 
-/** Of one night. */
 export const nightSummary = ({ probes, files, confidence, shownUnit }: Analysis): string => {
   const writing = plainWriting(shownUnit);
   const judged = probes.filter(({ verdicts }) => verdicts.length > 0);
@@ -44,29 +41,4 @@ export const nightSummary = ({ probes, files, confidence, shownUnit }: Analysis)
     return `${name}: ${clausesText(verdicts, confidence, writing)}.`;
   });
   return texts.join(" ");
-};
-
-/** More would be a reading of the whole table. */
-const mostSetUps = 4;
-
-const setUpSentence = (
-  { kitchen, confidence }: KitchenAnalysis,
-  { setUp, verdicts }: SetUpAnalysis,
-  writing: Writing,
-): string => {
-  const found =
-    verdicts.length === 0
-      ? "tested, but no culture is kept to ask about"
-      : clausesText(verdicts, confidence, writing);
-  return `${fullSetUpText(kitchen, setUp, writing)}: ${found}.`;
-};
-
-/** Of the kitchen: its set-ups as far as they can be told in a breath. */
-export const kitchenSummary = (analysis: KitchenAnalysis): string => {
-  const { setUps, kitchen } = analysis;
-  if (setUps.length === 0) return "No water test to report on yet.";
-  const writing = plainWriting(kitchen.shownUnit);
-  const told = setUps.slice(0, mostSetUps).map((one) => setUpSentence(analysis, one, writing));
-  const more = setUps.length - told.length;
-  return [...told, ...(more === 0 ? [] : [`And ${more} more in the report.`])].join(" ");
 };

@@ -23,8 +23,8 @@ import { nightFields } from "../../../src/page/screen/night/night-fields.ts";
 import { sampleKitchen } from "../../report/sample-kitchen.ts";
 
 const { kitchen } = sampleKitchen();
-const [stepped] = kitchen.appliances.filter(({ control }) => control.kind === "steps");
-const [marked] = kitchen.appliances.filter(({ control }) => control.kind === "marks");
+const stepped = kitchen.appliances.find(({ control }) => control.kind === "steps");
+const marked = kitchen.appliances.find(({ control }) => control.kind === "marks");
 
 interface Case {
   readonly name: string;

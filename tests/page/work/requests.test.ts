@@ -7,7 +7,6 @@ const names: Readonly<Record<RequestName, true>> = {
   start: true,
   check: true,
   edit: true,
-  rename: true,
   remove: true,
   add: true,
   report: true,

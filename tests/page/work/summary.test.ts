@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { nights, filesOf, quietNight } from "./nights.ts";
-import { chosen, equippedRoom, pageRoom } from "./page-room.ts";
+import { chosen, pageRoom } from "./page-room.ts";
 
 const quiet = { kind: "files", files: [chosen("night.csv", quietNight)] } as const;
 
@@ -31,17 +31,5 @@ describe("a night in a sentence", () => {
     const options = { culture: ["reuteri"], probe: ["Jar=room"] };
     const { summary } = await pageRoom().ok("check", { readings: quiet, options });
     expect(summary).toBe("No verdict: Jar, in the room.");
-  });
-});
-
-describe("a kitchen in a sentence", () => {
-  it("has one for each set-up, with the appliance's name", async () => {
-    const page = await equippedRoom();
-    const options = { appliance: ["step-cooker"], setting: ["38"], container: ["jars"] };
-    await page.ok("add", { readings: quiet, options });
-    const { summary } = await page.ok("report", null);
-    expect(summary).toMatch(
-      /^step-cooker, 38 °C \(100\.4 °F\), jars: .* for Yoghurt, short set .*\.$/,
-    );
   });
 });

@@ -34,7 +34,7 @@ export const ReportView = ({ session, open }: ReportViewProps): JSX.Element => {
         ? { kind: "report", report: answer.value }
         : { kind: "problem", text: problemText(answer.problem) },
     );
-    if (answer.ok) session.announce("The report is ready.");
+    if (answer.ok) session.announce(answer.value.summary);
   };
   useEffect(() => {
     if (open && !session.busy && madeOf.current !== version) void make();

@@ -9,7 +9,7 @@ import { batchRemarks, removedBatchRemarks, takenRemarks } from "../batch-remark
 import { editStore } from "../edit-store.ts";
 import { changedState } from "../kitchen-state.ts";
 import { kitchenFile } from "../memory-store.ts";
-import { questionInWords } from "../question-words.ts";
+import { questionWords } from "../../../report/wording/question-words.ts";
 import { thermometerRemarks } from "../thermometer-remarks.ts";
 import type { Handler, Workroom } from "../workroom.ts";
 
@@ -58,7 +58,7 @@ const remarksOf = async (
 export const edit: Handler<"edit"> = async (room, asked) => {
   const today = localDay(room.now());
   const { section, words, options } = asked;
-  const wanted = kitchenEdits(questionInWords)[section](words, options, today);
+  const wanted = kitchenEdits(questionWords)[section](words, options, today);
   if (!wanted.ok) return wanted;
   const edited = await editStore(room.store, ofShownBatch(asked, wanted.value, room));
   if (!edited.ok) return edited;

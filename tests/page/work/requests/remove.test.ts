@@ -5,26 +5,6 @@ import { quietNight } from "../nights.ts";
 const night = { kind: "files", files: [chosen("night.csv", quietNight)] } as const;
 const setUp = { appliance: ["warm-cooker"], container: ["jars"], name: ["one"] };
 
-describe("another name", () => {
-  it("is taken up by the tests and batches that use the old one", async () => {
-    const page = await equippedRoom();
-    await page.ok("add", { readings: night, options: setUp });
-    const asked = { section: "appliance", from: "warm-cooker", to: "cooker" } as const;
-    const { state, remarks } = await page.ok("rename", asked);
-    expect(remarks).toEqual(["warm-cooker is now called cooker."]);
-    expect(state.kitchen.tests[0]?.appliance).toBe("cooker");
-    expect(state.text).toContain("# The kitchen of these tests.");
-  });
-
-  it.each([
-    ["appliance", "nothing", "cooker", "id-unknown"],
-    ["appliance", "warm-cooker", "step-cooker", "id-taken"],
-  ] as const)("is refused: %s %s to %s", async (section, from, to, code) => {
-    const page = await equippedRoom();
-    expect((await page.problem("rename", { section, from, to })).code).toBe(code);
-  });
-});
-
 describe("taking something out", () => {
   it("is refused where a test needs it, and says which", async () => {
     const page = await equippedRoom();

@@ -1,22 +1,11 @@
-/** Another name for an entry of the kitchen, or the entry taken out. */
+/** An entry of the kitchen taken out. */
 import { kitchenEdits } from "../../../input/kitchen/kitchen-edits.ts";
 import { localDay } from "../../../input/local-day.ts";
 import type { Kitchen } from "../../../kitchen/kitchen.ts";
 import { editStore } from "../edit-store.ts";
 import { changedState } from "../kitchen-state.ts";
-import { questionInWords } from "../question-words.ts";
+import { questionWords } from "../../../report/wording/question-words.ts";
 import type { Handler } from "../workroom.ts";
-
-const edits = kitchenEdits(questionInWords);
-
-/** Where tests and batches use the old name they get the new one: a page has nobody to ask for that again. */
-export const rename: Handler<"rename"> = async (room, { section, from, to }) => {
-  const wanted = edits.rename([section, from, to], { everywhere: true }, localDay(room.now()));
-  if (!wanted.ok) return wanted;
-  const edited = await editStore(room.store, wanted.value);
-  if (!edited.ok) return edited;
-  return changedState(room, [`${from} is now called ${to}.`]);
-};
 
 const keptReadings = ({ tests }: Kitchen, section: string, id: string): string => {
   const paths = tests
@@ -27,7 +16,7 @@ const keptReadings = ({ tests }: Kitchen, section: string, id: string): string =
 };
 
 export const remove: Handler<"remove"> = async (room, { section, id }) => {
-  const wanted = edits.remove([section, id], {}, localDay(room.now()));
+  const wanted = kitchenEdits(questionWords).remove([section, id], {}, localDay(room.now()));
   if (!wanted.ok) return wanted;
   const edited = await editStore(room.store, wanted.value);
   if (!edited.ok) return edited;
