@@ -5,6 +5,7 @@ import { windowMark } from "../wording/cultures.ts";
 import { colour, textSize, toScale } from "./chart-theme.ts";
 import { placeLevels } from "./level-labels.ts";
 import type { Plot } from "./plot.ts";
+import { cutName } from "./response-names.ts";
 import { down, within } from "./vertical.ts";
 import type { Vertical } from "./vertical.ts";
 import { windowLook } from "./window-looks.ts";
@@ -16,6 +17,9 @@ interface Backdrop {
   readonly width: number;
 }
 
+/** A name longer than this is cut: it must not run over the axis; the text has it whole. */
+const mostLetters = (width: number): number => Math.floor(width / (0.8 * textSize));
+
 export const responseBackdrop = ({
   requirements,
   unit,
@@ -24,7 +28,7 @@ export const responseBackdrop = ({
 }: Backdrop): Pick<Plot, "boxes" | "rules" | "texts"> => {
   const y = (celsius: number): number => down(vertical, toScale(unit, celsius));
   const levels = requirements.map((asked) => ({
-    text: windowMark(asked),
+    text: cutName(windowMark(asked), mostLetters(width)),
     top: y(asked.high),
     bottom: y(asked.low),
   }));
