@@ -1,17 +1,18 @@
 /** The page as it is built, opened in Chromium from a file's address, and what one does on it. */
-import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import type { Browser, BrowserContext, Locator, Page } from "playwright-core";
+import { afterAll, beforeAll } from "vitest";
 import { buildPage } from "../../src/build/page.ts";
+import { launch } from "../report/browser.ts";
 
 export const root = fileURLToPath(new URL("../../", import.meta.url));
 export const reading = (name: string): string =>
   join(root, "fixtures", "kitchen", "readings", name);
 
-/** Builds it into a new folder; gives its address. */
-export const builtPage = async (): Promise<{
+const builtPage = async (): Promise<{
   readonly folder: string;
   readonly address: string;
 }> => {
@@ -19,6 +20,35 @@ export const builtPage = async (): Promise<{
   const file = join(folder, "page.html");
   writeFileSync(file, (await buildPage(root, "0.0.0")).html);
   return { folder, address: pathToFileURL(file).href };
+};
+
+/** The demo's kitchen.yaml and all its readings. */
+export const demoFiles: readonly string[] = [
+  join(root, "fixtures", "kitchen", "kitchen.yaml"),
+  ...readdirSync(join(root, "fixtures", "kitchen", "readings")).map(reading),
+];
+
+export interface PageUnderTest {
+  readonly browser: Browser;
+  /** A folder of the test's own, gone afterwards. */
+  readonly folder: string;
+  readonly address: string;
+}
+
+/** Builds the page and starts a browser once for all tests of a `describe`; to be called in its body. */
+export const pageUnderTest = (): (() => PageUnderTest) => {
+  let found: PageUnderTest | null = null;
+  beforeAll(async () => {
+    found = { ...(await builtPage()), browser: await launch() };
+  }, 60_000);
+  afterAll(async () => {
+    await found?.browser.close();
+    if (found !== null) rmSync(found.folder, { recursive: true });
+  });
+  return () => {
+    if (found === null) throw new Error("asked before the page was built");
+    return found;
+  };
 };
 
 /** Whoever visits the page: one browser profile, in which it keeps what it keeps. */
@@ -45,8 +75,7 @@ const watch = async (context: BrowserContext, address: string): Promise<Visitor>
 };
 
 export const visit = async (
-  browser: Browser,
-  address: string,
+  { browser, address }: PageUnderTest,
   options: { readonly width?: number; readonly scheme?: "light" | "dark" } = {},
 ): Promise<Visitor> => {
   const context = await browser.newContext({
@@ -58,7 +87,7 @@ export const visit = async (
 };
 
 /** The same browser on another day. */
-export const visitAgain = (before: Visitor, address: string): Promise<Visitor> =>
+export const visitAgain = (before: Visitor, { address }: PageUnderTest): Promise<Visitor> =>
   watch(before.context, address);
 
 export const view = (page: Page, name: string): Promise<void> =>

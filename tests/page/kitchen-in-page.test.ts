@@ -1,13 +1,14 @@
 /** A kitchen in the page: from nothing to a report, kept between visits, in and out as files. */
-import { readFileSync, readdirSync, rmSync, writeFileSync, mkdirSync } from "node:fs";
+import { readFileSync, readdirSync, writeFileSync, mkdirSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { unzipSync } from "fflate";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { holdband } from "../cli/run-holdband.ts";
-import { launch, noBrowser } from "../report/browser.ts";
+import { noBrowser } from "../report/browser.ts";
 import {
-  builtPage,
+  demoFiles,
+  pageUnderTest,
   fill,
   press,
   reading,
@@ -22,11 +23,6 @@ import {
 
 const demo = join(root, "fixtures", "kitchen");
 const lowCulture = "Low long-hold milk culture (Limosilactobacillus reuteri)";
-
-const demoFiles = (): readonly string[] => [
-  join(demo, "kitchen.yaml"),
-  ...readdirSync(join(demo, "readings")).map((name) => join(demo, "readings", name)),
-];
 
 const openFiles = async (page: Page, files: readonly string[]): Promise<void> => {
   await view(page, "Files");
@@ -110,20 +106,10 @@ const figures = (json: string): unknown => {
 };
 
 describe.skipIf(noBrowser())("a kitchen in the page", () => {
-  let browser: Browser;
-  let folder: string;
-  let address: string;
-  beforeAll(async () => {
-    ({ folder, address } = await builtPage());
-    browser = await launch();
-  }, 60_000);
-  afterAll(async () => {
-    await browser.close();
-    rmSync(folder, { recursive: true });
-  });
+  const under = pageUnderTest();
 
   it("is entered from nothing, judged, kept, saved, and read by the command line alike", async () => {
-    const visitor = await visit(browser, address);
+    const visitor = await visit(under());
     const { page } = visitor;
     await enterKitchen(page);
     await addTest(page, reading("adjustable-cooker.csv"), "38");
@@ -134,10 +120,10 @@ describe.skipIf(noBrowser())("a kitchen in the page", () => {
     await page.getByRole("button", { name: "Save this report" }).waitFor();
     const json = await saved(page, "Save the figures as JSON");
 
-    const again = await visitAgain(visitor, address);
+    const again = await visitAgain(visitor, under());
     await view(again.page, "Files");
     const zip = await saved(again.page, "Save kitchen and readings (zip)");
-    const into = join(folder, "unpacked");
+    const into = join(under().folder, "unpacked");
     unpacked(zip.bytes, into);
     const run = holdband(["report", "--json"], { cwd: kitchenIn(into) });
     expect(figures(json.bytes.toString())).toEqual(figures(run.out));
@@ -146,7 +132,7 @@ describe.skipIf(noBrowser())("a kitchen in the page", () => {
   });
 
   it("says a thermometer's doubtful check at its form, and takes it when it is confirmed", async () => {
-    const { page, context } = await visit(browser, address);
+    const { page, context } = await visit(under());
     await view(page, "My kitchen");
     const part = section(page, "Thermometers");
     await press(part, "Enter a thermometer");
@@ -162,8 +148,8 @@ describe.skipIf(noBrowser())("a kitchen in the page", () => {
   });
 
   it("opens a kitchen folder's files and gives kitchen.yaml back byte for byte", async () => {
-    const { page, context } = await visit(browser, address);
-    await openFiles(page, demoFiles());
+    const { page, context } = await visit(under());
+    await openFiles(page, demoFiles);
     await told(page).getByText("Opened kitchen.yaml").waitFor();
     const yaml = await saved(page, "Save kitchen.yaml alone");
     expect(yaml.bytes.toString()).toBe(readFileSync(join(demo, "kitchen.yaml"), "utf8"));
@@ -171,15 +157,15 @@ describe.skipIf(noBrowser())("a kitchen in the page", () => {
   });
 
   it("says where kitchen.yaml is wrong, as the command line does, and keeps what was there", async () => {
-    const wrong = join(folder, "wrong");
+    const wrong = join(under().folder, "wrong");
     mkdirSync(wrong);
     const text = readFileSync(join(demo, "kitchen.yaml"), "utf8").replace(
       "kind: cooker",
       "kind: oven",
     );
     writeFileSync(join(wrong, "kitchen.yaml"), text);
-    const { page, context } = await visit(browser, address);
-    await openFiles(page, demoFiles());
+    const { page, context } = await visit(under());
+    await openFiles(page, demoFiles);
     await told(page).getByText("Opened kitchen.yaml").waitFor();
     await openFiles(page, [join(wrong, "kitchen.yaml")]);
     const alert = section(page, "Open a kitchen").getByRole("alert");
@@ -194,7 +180,7 @@ describe.skipIf(noBrowser())("a kitchen in the page", () => {
   });
 
   it("tells the story of a re-check: three batches, two of them separated, a new test, an answer", async () => {
-    const { page, context } = await visit(browser, address);
+    const { page, context } = await visit(under());
     await enterKitchen(page);
     await addTest(page, reading("adjustable-cooker.csv"), "38");
     const batches = section(page, "Batches");
@@ -218,7 +204,7 @@ describe.skipIf(noBrowser())("a kitchen in the page", () => {
     expect(await log("2026-10-22", "3", "a little")).toMatch(/test/);
     await addTest(page, reading("adjustable-cooker-again.csv"), "38");
     await view(page, "Files");
-    const into = join(folder, "rechecked");
+    const into = join(under().folder, "rechecked");
     unpacked((await saved(page, "Save kitchen and readings (zip)")).bytes, into);
     const { recheck } = JSON.parse(holdband(["recheck", "--json"], { cwd: kitchenIn(into) }).out);
     const [answer] = recheck.rechecks;
@@ -232,7 +218,7 @@ describe.skipIf(noBrowser())("a kitchen in the page", () => {
   });
 
   it("keeps a night from the first view as a water test", async () => {
-    const { page, context } = await visit(browser, address);
+    const { page, context } = await visit(under());
     await enterKitchen(page);
     await view(page, "One night");
     await page
@@ -251,14 +237,14 @@ describe.skipIf(noBrowser())("a kitchen in the page", () => {
   });
 
   it("forgets everything when it is asked to", async () => {
-    const visitor = await visit(browser, address);
+    const visitor = await visit(under());
     const { page } = visitor;
-    await openFiles(page, demoFiles());
+    await openFiles(page, demoFiles);
     await told(page).getByText("Opened kitchen.yaml").waitFor();
     await press(page, "Erase everything kept here");
     await press(page, "Erase the kitchen and all its readings");
     await told(page).getByText("erased").first().waitFor();
-    const again = await visitAgain(visitor, address);
+    const again = await visitAgain(visitor, under());
     await view(again.page, "My kitchen");
     expect(await section(again.page, "Appliances").getByRole("listitem").count()).toBe(0);
     await view(again.page, "Files");

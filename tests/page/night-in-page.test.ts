@@ -1,11 +1,11 @@
 /** One night in the page against the same night through the command line. */
-import { readFileSync, rmSync, writeFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { holdband } from "../cli/run-holdband.ts";
-import { launch, noBrowser } from "../report/browser.ts";
-import { builtPage, fill, press, reading, saved, told, visit } from "./built-page.ts";
+import { noBrowser } from "../report/browser.ts";
+import { pageUnderTest, fill, press, reading, saved, told, visit } from "./built-page.ts";
 
 const lowCulture = "Low long-hold milk culture (Limosilactobacillus reuteri)";
 
@@ -20,24 +20,14 @@ const choose = (page: Page, files: string | readonly string[]): Promise<void> =>
   page.getByLabel("The logger’s files", { exact: true }).setInputFiles(files);
 
 describe.skipIf(noBrowser())("one night in the page", () => {
-  let browser: Browser;
-  let folder: string;
-  let address: string;
-  beforeAll(async () => {
-    ({ folder, address } = await builtPage());
-    browser = await launch();
-  }, 60_000);
-  afterAll(async () => {
-    await browser.close();
-    rmSync(folder, { recursive: true });
-  });
+  const under = pageUnderTest();
 
   it.each([
     ["adjustable-cooker.csv", lowCulture, "reuteri"],
     ["warming-box.txt", "Yoghurt, short set (S. thermophilus, L. bulgaricus)", "yoghurt"],
     ["bath-water.tsv", lowCulture, "reuteri"],
   ])("gives for %s what the command line gives, field by field", async (file, name, id) => {
-    const { page, context, complaints, requests } = await visit(browser, address);
+    const { page, context, complaints, requests } = await visit(under());
     await choose(page, reading(file));
     await fill(page, { Culture: name });
     await press(page, "Read the night");
@@ -50,7 +40,7 @@ describe.skipIf(noBrowser())("one night in the page", () => {
   });
 
   it("heeds every option as the command line does", async () => {
-    const { page, context } = await visit(browser, address);
+    const { page, context } = await visit(under());
     await choose(page, reading("adjustable-cooker.csv"));
     await fill(page, {
       Culture: "a window of my own",
@@ -84,7 +74,7 @@ describe.skipIf(noBrowser())("one night in the page", () => {
   });
 
   it("says a mistake at the field, in the command line's words", async () => {
-    const { page, context } = await visit(browser, address);
+    const { page, context } = await visit(under());
     await choose(page, reading("adjustable-cooker.csv"));
     await fill(page, { Culture: "a window of my own" });
     await fill(page, { "Lowest temperature of its window": "warm" });
@@ -111,13 +101,13 @@ describe.skipIf(noBrowser())("one night in the page", () => {
   });
 
   it("asks which way round the days are, at the field that says it", async () => {
-    const file = join(folder, "either.csv");
+    const file = join(under().folder, "either.csv");
     const rows = Array.from(
       { length: 12 },
       (_, at) => `03/04/2026 1${Math.floor(at / 6)}:${at % 6}0,38.${at % 3}`,
     );
     writeFileSync(file, ["Time,Jar (C)", ...rows].join("\n"));
-    const { page, context } = await visit(browser, address);
+    const { page, context } = await visit(under());
     await choose(page, file);
     await fill(page, { Culture: lowCulture });
     await press(page, "Read the night");
@@ -131,7 +121,7 @@ describe.skipIf(noBrowser())("one night in the page", () => {
   });
 
   it("takes typed readings as the command line does, and gives them back as CSV", async () => {
-    const { page, context } = await visit(browser, address);
+    const { page, context } = await visit(under());
     const lines = Array.from(
       { length: 14 },
       (_, at) => `${String((20 + at) % 24).padStart(2, "0")}:00 ${38 + (at % 3) / 10}`,
@@ -142,7 +132,7 @@ describe.skipIf(noBrowser())("one night in the page", () => {
     await press(page, "Read the night");
     await page.getByRole("heading", { name: "What this water test shows" }).waitFor();
     const csv = await saved(page, "Save the readings as CSV");
-    const out = join(folder, "typed.csv");
+    const out = join(under().folder, "typed.csv");
     const written = holdband(["enter", "--out", out, "--date", "2026-10-03"], {
       input: lines.join("\n"),
     });
@@ -152,7 +142,7 @@ describe.skipIf(noBrowser())("one night in the page", () => {
   });
 
   it("says which typed line cannot be read, beside the lines", async () => {
-    const { page, context } = await visit(browser, address);
+    const { page, context } = await visit(under());
     await page.getByLabel("typed by hand", { exact: true }).check();
     const lines = page.getByLabel("Readings, one on each line", { exact: true });
     await lines.fill("22:30 41.2\n22:45 warm");
@@ -165,13 +155,13 @@ describe.skipIf(noBrowser())("one night in the page", () => {
   });
 
   it("saves the report that the command line would write", async () => {
-    const { page, context } = await visit(browser, address);
+    const { page, context } = await visit(under());
     await choose(page, reading("adjustable-cooker.csv"));
     await fill(page, { Culture: lowCulture });
     await press(page, "Read the night");
     await told(page).getByText("This set-up").waitFor();
     const html = (await saved(page, "Save this report")).bytes.toString();
-    const out = join(folder, "night.html");
+    const out = join(under().folder, "night.html");
     holdband(["check", reading("adjustable-cooker.csv"), "--culture", "reuteri", "--report", out]);
     expect(dated(html)).toBe(dated(readFileSync(out, "utf8")));
     await context.close();

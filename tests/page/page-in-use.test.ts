@@ -1,17 +1,23 @@
 /** The page with a kitchen in it: accessible, in bounds, usable by keys alone, deaf to hostile names, never frozen. */
-import { readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { axeFindings, launch, noBrowser } from "../report/browser.ts";
-import { builtPage, fill, press, reading, root, section, told, view, visit } from "./built-page.ts";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { axeFindings, noBrowser } from "../report/browser.ts";
+import {
+  demoFiles,
+  pageUnderTest,
+  fill,
+  press,
+  reading,
+  root,
+  section,
+  told,
+  view,
+  visit,
+} from "./built-page.ts";
 
 const demo = join(root, "fixtures", "kitchen");
-const demoFiles = [
-  join(demo, "kitchen.yaml"),
-  ...readdirSync(join(demo, "readings")).map((name) => join(demo, "readings", name)),
-];
-
 const openKitchen = async (page: Page, files: readonly string[]): Promise<void> => {
   await view(page, "Files");
   await page
@@ -51,17 +57,7 @@ const tabTo = async (page: Page, name: string): Promise<void> => {
 };
 
 describe.skipIf(noBrowser())("the page in use", () => {
-  let browser: Browser;
-  let folder: string;
-  let address: string;
-  beforeAll(async () => {
-    ({ folder, address } = await builtPage());
-    browser = await launch();
-  }, 60_000);
-  afterAll(async () => {
-    await browser.close();
-    rmSync(folder, { recursive: true });
-  });
+  const under = pageUnderTest();
 
   it.each([
     ["light", 360],
@@ -69,7 +65,7 @@ describe.skipIf(noBrowser())("the page in use", () => {
   ] as const)(
     "has no violation axe can find with a kitchen open: %s, %i px",
     async (scheme, width) => {
-      const { page, context } = await visit(browser, address, { scheme, width });
+      const { page, context } = await visit(under(), { scheme, width });
       await openKitchen(page, demoFiles);
       await expectInOrder(page, "files");
       await view(page, "Report");
@@ -93,7 +89,7 @@ describe.skipIf(noBrowser())("the page in use", () => {
   );
 
   it("can be used by keys alone", async () => {
-    const { page, context } = await visit(browser, address);
+    const { page, context } = await visit(under());
     await page
       .getByLabel("The logger’s files", { exact: true })
       .first()
@@ -112,7 +108,7 @@ describe.skipIf(noBrowser())("the page in use", () => {
 
   it("shows hostile names as text: of files, columns and everything in kitchen.yaml", async () => {
     const attack = "<img src=x onerror=document.title=1>";
-    const { page, context, complaints, requests } = await visit(browser, address, { width: 360 });
+    const { page, context, complaints, requests } = await visit(under(), { width: 360 });
     const csv = readFileSync(reading("adjustable-cooker.csv"), "utf8");
     const lines = csv.split("\n");
     const heading = lines.findIndex((line) => /Jar/.test(line));
@@ -138,8 +134,8 @@ describe.skipIf(noBrowser())("the page in use", () => {
       (_, start: string) => `${start}${JSON.stringify(attack)}`,
     );
     expect(yaml).toContain("onerror");
-    writeFileSync(join(folder, "kitchen.yaml"), yaml);
-    await openKitchen(page, [join(folder, "kitchen.yaml"), ...demoFiles.slice(1)]);
+    writeFileSync(join(under().folder, "kitchen.yaml"), yaml);
+    await openKitchen(page, [join(under().folder, "kitchen.yaml"), ...demoFiles.slice(1)]);
     await view(page, "My kitchen");
     await expect.poll(() => page.getByRole("main").innerText()).toContain("onerror");
     expect(await beyond(page)).toBe(0);
@@ -152,14 +148,14 @@ describe.skipIf(noBrowser())("the page in use", () => {
   });
 
   it("goes on while a long file is read, says how far it is, and stops when asked", async () => {
-    const file = join(folder, "long.csv");
+    const file = join(under().folder, "long.csv");
     const start = Date.UTC(2026, 0, 5, 20);
     const rows = Array.from({ length: 1_500_000 }, (_, at) => {
       const stamp = new Date(start + at * 1000).toISOString().slice(0, 19);
       return `${stamp},${(38 + (at % 7) / 50).toFixed(2)}`;
     });
     writeFileSync(file, `Time,Jar (C)\n${rows.join("\n")}\n`);
-    const { page, context } = await visit(browser, address);
+    const { page, context } = await visit(under());
     await page.getByLabel("The logger’s files", { exact: true }).first().setInputFiles(file);
     await fill(page, { Culture: "Low long-hold milk culture (Limosilactobacillus reuteri)" });
     await press(page, "Read the night");

@@ -1,12 +1,13 @@
 /** One section of the kitchen: what it holds, and the form to add or change an entry. */
 import type { JSX } from "preact";
 import { useState } from "preact/hooks";
-import { done, problemText } from "../../../problem.ts";
+import { done } from "../../../problem.ts";
 import type { Outcome } from "../../../problem.ts";
 import type { Changed, FormValues, NamedSection } from "../../protocol.ts";
 import type { Entered, FieldGroup } from "../form/field-types.ts";
 import { Form } from "../form/form.tsx";
 import type { Session } from "../session.ts";
+import { TakeOut } from "./take-out.tsx";
 
 export interface ShownEntry {
   /** Unlike all others in the section. */
@@ -47,14 +48,7 @@ const EntryItem = ({
   readonly open: boolean;
   readonly onOpen: (open: boolean) => void;
 }): JSX.Element => {
-  const { session, what } = section;
-  const [asking, setAsking] = useState(false);
-  const remove = async (): Promise<void> => {
-    setAsking(false);
-    const outcome = await section.remove(entry.key);
-    if (outcome.ok) session.take(outcome.value, `${entry.name} was taken out.`);
-    else session.tell(problemText(outcome.problem));
-  };
+  const { session, what, remove } = section;
   return (
     <li>
       <p class="entry">
@@ -64,37 +58,16 @@ const EntryItem = ({
       {open ? (
         <EntryForm section={section} entry={entry} onDone={() => onOpen(false)} />
       ) : (
-        <div class="buttons small-buttons">
-          {asking ? (
-            <>
-              <button type="button" class="grave" onClick={() => void remove()}>
-                Take {entry.name} out
-              </button>
-              <button type="button" onClick={() => setAsking(false)}>
-                Leave it
-              </button>
-            </>
-          ) : (
-            <>
-              <button
-                type="button"
-                disabled={session.busy}
-                aria-label={`Change ${what} ${entry.name}`}
-                onClick={() => onOpen(true)}
-              >
-                Change
-              </button>
-              <button
-                type="button"
-                disabled={session.busy}
-                aria-label={`Take out ${what} ${entry.name}`}
-                onClick={() => setAsking(true)}
-              >
-                Take out
-              </button>
-            </>
-          )}
-        </div>
+        <TakeOut session={session} what={what} name={entry.name} remove={() => remove(entry.key)}>
+          <button
+            type="button"
+            disabled={session.busy}
+            aria-label={`Change ${what} ${entry.name}`}
+            onClick={() => onOpen(true)}
+          >
+            Change
+          </button>
+        </TakeOut>
       )}
     </li>
   );

@@ -1,7 +1,7 @@
 /** The kitchen's water tests, and the form that adds one. */
 import type { JSX } from "preact";
 import { useState } from "preact/hooks";
-import { failed, problemText } from "../../../problem.ts";
+import { failed } from "../../../problem.ts";
 import type { Outcome } from "../../../problem.ts";
 import type { FormValues, Readings, ShownReport } from "../../protocol.ts";
 import { Form } from "../form/form.tsx";
@@ -9,6 +9,7 @@ import { noReadings, ReadingsInput } from "../readings/readings-input.tsx";
 import type { Session } from "../session.ts";
 import { ReportBody } from "../shown-report.tsx";
 import { entryText } from "./entry-text.ts";
+import { TakeOut } from "./take-out.tsx";
 import { testFields } from "./test-fields.ts";
 
 interface TestSectionProps {
@@ -68,14 +69,8 @@ const NewTest = (
 };
 
 const TestItem = ({ session, id }: { readonly session: Session; readonly id: string }) => {
-  const [asking, setAsking] = useState(false);
   const written = session.state.written["tests"]?.[id] ?? {};
   const missing = session.state.missing.filter(({ test }) => test === id);
-  const remove = async (): Promise<void> => {
-    const outcome = await session.ask("remove", { section: "test", id });
-    if (outcome.ok) session.take(outcome.value, `${id} was taken out.`);
-    else session.tell(problemText(outcome.problem));
-  };
   return (
     <li>
       <p class="entry">
@@ -88,27 +83,12 @@ const TestItem = ({ session, id }: { readonly session: Session; readonly id: str
           “Files”.
         </p>
       )}
-      <div class="buttons small-buttons">
-        {asking ? (
-          <>
-            <button type="button" class="grave" onClick={() => void remove()}>
-              Take {id} out
-            </button>
-            <button type="button" onClick={() => setAsking(false)}>
-              Leave it
-            </button>
-          </>
-        ) : (
-          <button
-            type="button"
-            disabled={session.busy}
-            aria-label={`Take out water test ${id}`}
-            onClick={() => setAsking(true)}
-          >
-            Take out
-          </button>
-        )}
-      </div>
+      <TakeOut
+        session={session}
+        what="water test"
+        name={id}
+        remove={() => session.ask("remove", { section: "test", id })}
+      />
     </li>
   );
 };
