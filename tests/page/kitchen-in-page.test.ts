@@ -252,4 +252,49 @@ describe.skipIf(noBrowser())("a kitchen in the page", () => {
     expect(text).not.toContain("adjustable-cooker.csv");
     await visitor.context.close();
   });
+
+  it("says that what was kept cannot be read, saves it, and opens another in its place", async () => {
+    const visitor = await visit(under());
+    await view(visitor.page, "Files");
+    await openFiles(visitor.page, demoFiles);
+    await told(visitor.page).getByText("Opened kitchen.yaml").waitFor();
+    // As a later version, or another program, might have left it.
+    await visitor.page.evaluate(async () => {
+      // oxlint-disable-next-line unicorn/consistent-function-scoping -- it runs in the page
+      const done = <Value>(request: IDBRequest<Value>) =>
+        new Promise<Value>((resolve) => {
+          request.onsuccess = () => resolve(request.result);
+        });
+      const database = await done(indexedDB.open("holdband"));
+      const [name = ""] = database.objectStoreNames;
+      const store = database.transaction(name, "readwrite").objectStore(name);
+      await done(store.put("holdband: 99\n", "kitchen.yaml"));
+    });
+    const { page } = await visitAgain(visitor, under());
+    await page.getByRole("heading", { name: "The kitchen kept here cannot be read" }).waitFor();
+    expect(await page.getByRole("alert").textContent()).toContain("holdband");
+    const yaml = await saved(page, "Save kitchen.yaml alone");
+    expect(yaml.bytes.toString()).toBe("holdband: 99\n");
+    const field = "Open another: kitchen.yaml, its readings, or a zipped kitchen";
+    await page.getByLabel(field, { exact: true }).setInputFiles(demoFiles);
+    await told(page).getByText("Opened kitchen.yaml").waitFor();
+    await visitor.context.close();
+  });
+
+  it("takes an entry out when it is asked twice, and says why where a test needs it", async () => {
+    const { page, context } = await visit(under());
+    await openFiles(page, demoFiles);
+    await told(page).getByText("Opened kitchen.yaml").waitFor();
+    await view(page, "My kitchen");
+    const jars = "Jars in water";
+    await press(section(page, "Containers"), `Take out container ${jars}`);
+    await press(section(page, "Containers"), `Take ${jars} out`);
+    await told(page).getByText("step-cooker-38-jars").waitFor();
+    const tests = section(page, "Water tests");
+    await press(tests, "Take out water test box-3-rack");
+    await press(tests, "Take box-3-rack out");
+    await told(page).getByText("box-3-rack was taken out").waitFor();
+    expect(await tests.getByText("box-3-rack", { exact: true }).count()).toBe(0);
+    await context.close();
+  });
 });

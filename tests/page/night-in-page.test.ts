@@ -166,4 +166,38 @@ describe.skipIf(noBrowser())("one night in the page", () => {
     expect(dated(html)).toBe(dated(readFileSync(out, "utf8")));
     await context.close();
   });
+
+  it("corrects the night by what the thermometer showed in ice and boiling water", async () => {
+    const { page, context } = await visit(under());
+    await choose(page, reading("adjustable-cooker.csv"));
+    await fill(page, {
+      Culture: lowCulture,
+      "What is known of the thermometer or logger": "I checked it in ice or boiling water",
+      "What it showed in melting ice": "0.5 0.5",
+      "What it showed in boiling water": "95.8 95.8",
+    });
+    await press(page, "Read the night");
+    const height = page.getByLabel("Height above sea level where it boiled", { exact: true });
+    await expect.poll(() => height.getAttribute("aria-invalid")).toBe("true");
+    await height.fill("1450m");
+    await press(page, "Read the night");
+    await page.getByRole("heading", { name: "What this water test shows" }).waitFor();
+    const [probe] = JSON.parse(
+      (await saved(page, "Save the figures as JSON")).bytes.toString(),
+    ).probes;
+    const plain = holdband([
+      "check",
+      reading("adjustable-cooker.csv"),
+      "--culture",
+      "reuteri",
+      "--json",
+    ]);
+    const [raw] = JSON.parse(plain.out).probes;
+    expect(probe.thermometer.from).toBe("measured");
+    // By hand: ice is 0 degC and showed 0.5; at 1450 m the air has 850.8 hPa (US Standard Atmosphere
+    // 1976), where water boils at 95.16 degC (IAPWS-IF97), and it showed 95.8. Between them, at 38 degC,
+    // it shows 0.5 + 0.14 x 38 / 95.3 = 0.556 too much; tolerance: the last place of these figures.
+    expect(probe.hold.mean - raw.hold.mean).toBeCloseTo(-0.556, 2);
+    await context.close();
+  });
 });
