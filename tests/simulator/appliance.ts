@@ -1,5 +1,5 @@
 /** Draws one appliance with what stands in it, from physical sizes. */
-import type { ApplianceKind, Structure } from "./appliance-kinds.ts";
+import type { ApplianceKind, Structure, Variation } from "./appliance-kinds.ts";
 import { sampleControl, type Body } from "./control-sample.ts";
 import type { Random } from "./random.ts";
 import type { Appliance } from "./run.ts";
@@ -18,18 +18,22 @@ export function sampleAppliance(
   random: Random,
   structure: Structure,
   room: number,
+  variation: Variation | null = null,
 ): SampledAppliance {
-  const kind = random.weighted<ApplianceKind>([
+  const drawn = random.weighted<ApplianceKind>([
     ["cooker", 25],
     ["plain bath", 22],
     ["circulating bath", 16],
     ["warming box", 22],
     ["unthermostatted", 15],
   ]);
+  const kind = kindFor(drawn, variation);
   const target = random.chance(0.12) ? random.uniform(26, 30) : random.uniform(30, 45);
   const container = kind === "warming box" || random.chance(0.6) ? "jar" : "basin";
-  const { network, body } = sampleNetwork(random, { kind, structure, container, target, room });
-  const sensorNode = kind === "cooker" && structure === "lumped" ? body.heated : body.bath;
+  const plan = { kind, structure, container, target, room, variation } as const;
+  const { network, body } = sampleNetwork(random, plan);
+  const isOnJacket = kind === "cooker" && structure === "lumped";
+  const sensorNode = isOnJacket === (variation !== "sensor moved") ? body.heated : body.bath;
   const appliance: Appliance = {
     network,
     control: sampleControl(random, kind, body, sensorNode === body.heated),
@@ -40,12 +44,20 @@ export function sampleAppliance(
   return { kind, structure, container, target, appliance };
 }
 
+/** Only boxes have jars in air, and only what has water has a sensor to move into or out of it. */
+function kindFor(drawn: ApplianceKind, variation: Variation | null): ApplianceKind {
+  if (variation === "slow jars") return "warming box";
+  const isDry = drawn === "warming box" || drawn === "unthermostatted";
+  return variation === "sensor moved" && isDry ? "plain bath" : drawn;
+}
+
 interface NetworkPlan {
   readonly kind: ApplianceKind;
   readonly structure: Structure;
   readonly container: "basin" | "jar";
   readonly target: number;
   readonly room: number;
+  readonly variation: Variation | null;
 }
 
 /** Bodies in order: heater or jacket, bath (or a box's air and walls), then the jar's one or two. */
@@ -108,7 +120,8 @@ function sampleJar(random: Random, plan: NetworkPlan, bathLitres: number): Jar {
   const isBox = plan.kind === "warming box";
   const litres = isBox ? bathLitres : Math.min(bathLitres / 2, random.logUniform(0.2, 1.5));
   const heat = waterCapacityPerLitre * litres * 1.05;
-  const followMinutes = isBox ? random.uniform(25, 75) : random.logUniform(6, 35);
+  const [slowest, fastest] = plan.variation === "slow jars" ? [240, 90] : [75, 25];
+  const followMinutes = isBox ? random.uniform(fastest, slowest) : random.logUniform(6, 35);
   const inward = heat / (followMinutes * 60);
   const outward = isBox ? 0 : inward * random.weighted([[0, 1] as const, [0.03, 1], [0.1, 1]]);
   if (plan.structure === "lumped")

@@ -6,6 +6,8 @@ import { lagged } from "./thermal.ts";
 export interface Logger {
   /** Reading minus truth, degC: the fault a person does not know. */
   readonly error: number;
+  /** What `error` gains per degC above 40 degC; none where left out. */
+  readonly scale?: number;
   readonly lagSeconds: number;
   readonly noise: number;
   readonly resolution: number;
@@ -123,8 +125,9 @@ export function readings(
   times: Float64Array,
 ): Float64Array {
   const result = times.map((time) => {
-    const value = valueAt(trace, shown, time) + logger.error + random.normal(0, logger.noise);
-    return rounded(value, logger.resolution);
+    const shownThen = valueAt(trace, shown, time);
+    const value = shownThen + logger.error + random.normal(0, logger.noise);
+    return rounded(value + (logger.scale ?? 0) * (shownThen - 40), logger.resolution);
   });
   // Glitches come per reading: never more than one in fifty, and one.
   const most = 1 + Math.floor(result.length / 50);

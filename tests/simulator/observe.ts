@@ -1,6 +1,6 @@
 /** The test as the person sees it: disturbed, read by a logger, with what they can say about it. */
 import type { SimulatedCase, SimulatedLog } from "./case-types.ts";
-import { holdTruth, type CaseTruth } from "./case-truth.ts";
+import { holdTruth, type CaseTruth, type Tested } from "./case-truth.ts";
 import { sampleDisturbances, type Disturbances, type TestPlan } from "./events.ts";
 import { probeCourse, readings, readingTimes, sampleLogger, type Logger } from "./logger.ts";
 import type { Random } from "./random.ts";
@@ -10,10 +10,22 @@ import { simulateRun, type Spell, type Trace } from "./run.ts";
 import { holdTimes, leavesRange, recoveredBy, truePhases } from "./truth.ts";
 import type { World } from "./world.ts";
 
-/** The test as the person sees it, and the truth behind it. */
-export function observed(seed: number, world: World): SimulatedCase {
-  const { stream, sampled, plan, run, settled } = world;
-  const logger = sampleLogger(stream("logger"));
+/** One night as it went and as it was logged; what is asked of it comes later. */
+export interface ObservedNight {
+  readonly tested: Tested;
+  readonly truthOf: ReturnType<typeof holdTruth>;
+  readonly log: SimulatedLog;
+  /** Wall clock of the first reading, ms since 1970 as if in UTC. */
+  readonly startWallClock: number;
+}
+
+/** @param role what a second probe measures; left out, it is drawn */
+export function observedNight(
+  world: World,
+  logger: Logger,
+  role?: "bath" | "room" | null,
+): ObservedNight {
+  const { stream, plan, run, settled } = world;
   const programEnd = Math.min(plan.switchOff, plan.logTo);
   const begun = holdTimes(run, settled, programEnd).start ?? programEnd;
   const happened = sampleDisturbances(stream("events"), {
@@ -31,11 +43,24 @@ export function observed(seed: number, world: World): SimulatedCase {
     ]),
   );
   const phases = truePhases(plan, hold, disturbances, recovered);
-  const draw = stream("requirement");
   const leftRange = hold.end === plan.switchOff ? leavesRange(run, settled, hold.end) : hold.end;
-  const tested = holdTruth({ run, seen, plan, hold, phases, leftRange });
-  const requirement = sampleRequirement(draw, tested.middle);
-  const truth = tested.judge(requirement);
+  const tested = { run, seen, plan, hold, phases, leftRange };
+  return {
+    tested,
+    truthOf: holdTruth(tested),
+    log: logged(world, logger, seen, disturbances, role),
+    startWallClock: world.switchOnWallClock + firstReading(plan, logger) * 1000,
+  };
+}
+
+/** The test as the person sees it, and the truth behind it. */
+export function observed(seed: number, world: World): SimulatedCase {
+  const { stream, sampled, plan } = world;
+  const logger = sampleLogger(stream("logger"));
+  const { truthOf, log, startWallClock } = observedNight(world, logger);
+  const draw = stream("requirement");
+  const requirement = sampleRequirement(draw, truthOf.middle);
+  const truth = truthOf.judge(requirement);
   const stated = draw.chance(0.5);
   const from = truth.verdictFromSeconds;
   const roomOption = stated ? ["--room", roomRange(draw, world.room, from, requirement.hours)] : [];
@@ -48,8 +73,8 @@ export function observed(seed: number, world: World): SimulatedCase {
     testHours: (plan.logTo - Math.max(0, plan.logFrom)) / 3600,
     roomStated: stated,
     errorLeft: logger.error + statedCorrection(logger),
-    log: logged(world, logger, seen, disturbances),
-    startWallClock: world.switchOnWallClock + firstReading(plan, logger) * 1000,
+    log,
+    startWallClock,
     requirement,
     commandOptions: [
       ...requirement.options,
@@ -91,6 +116,7 @@ function logged(
   logger: Logger,
   seen: Trace,
   { probeOut, pulledAt }: Disturbances,
+  role?: "bath" | "room" | null,
 ): SimulatedLog {
   const { plan, stream } = world;
   const times = readingTimes(stream("times"), logger, firstReading(plan, logger), plan.logTo);
@@ -100,7 +126,7 @@ function logged(
   return {
     seconds: times.map((time) => time - times[0]!),
     celsius,
-    second: secondProbe(world, logger, seen, times),
+    second: secondProbe(world, logger, seen, times, role),
     resolution: logger.resolution,
     intervalSeconds: logger.intervalSeconds,
   };
@@ -111,21 +137,23 @@ function secondProbe(
   logger: Logger,
   seen: Trace,
   times: Float64Array,
+  chosen?: "bath" | "room" | null,
 ): SimulatedLog["second"] {
   const random = world.stream("second probe");
-  const role = random.weighted<"bath" | "room" | null>([
+  const drawn = random.weighted<"bath" | "room" | null>([
     ["bath", world.sampled.container === "jar" ? 12 : 0],
     ["room", 10],
     [null, 80],
   ]);
-  if (role === null || logger.intervalSeconds === null) return null;
-  const own = { ...logger, error: random.uniform(-0.4, 0.4), glitches: 0, faults: [] };
+  const role = chosen === undefined ? (logger.intervalSeconds === null ? null : drawn) : chosen;
+  if (role === null) return null;
+  const own = { ...logger, error: random.uniform(-0.4, 0.4), scale: 0, glitches: 0, faults: [] };
   const shown = probeCourse(seen, seen[role], logger.lagSeconds, []);
   return { role, celsius: readings(random, own, seen, shown, times) };
 }
 
 /** What a person would say the room does over the culture's hours: the true range, a little wide, to 0.5 degC. */
-function roomRange(random: Random, room: RoomCourse, from: number, hours: number): string {
+export function roomRange(random: Random, room: RoomCourse, from: number, hours: number): string {
   let [low, high] = [Infinity, -Infinity];
   for (let time = from; time <= from + hours * 3600; time += 600) {
     low = Math.min(low, room.at(time));

@@ -51,3 +51,38 @@ describe("createRoom", () => {
       expect(Math.abs(room.at(second + 10) - room.at(second))).toBeLessThan(0.1);
   });
 });
+
+describe("a heating in steps", () => {
+  const plan = {
+    fromSeconds: 0,
+    toSeconds: 3 * 86_400,
+    hourAtZero: 0,
+    setbackChance: 0,
+  };
+  const stepped = (seed: number) =>
+    createRoom(createRandom(seed, "room"), { ...plan, steps: createRandom(seed, "steps") });
+  const plain = (seed: number) => createRoom(createRandom(seed, "room"), plan);
+
+  it("lowers the room by night, warms it beyond in the morning, and leaves the day as it is", () => {
+    for (let seed = 1; seed <= 30; seed += 1) {
+      const [one, other] = [stepped(seed), plain(seed)];
+      const apart = (hour: number): number => one.at(hour * 3600) - other.at(hour * 3600);
+      // Setback 1 to 4 degC between 23:48 and 5:00 at the latest; a lag of 40 min leaves e^-6 of it at 4:00.
+      expect(apart(28)).toBeLessThan(-0.95);
+      expect(apart(28)).toBeGreaterThan(-4.05);
+      const morning = Array.from({ length: 40 }, (_, at) => apart(29 + at / 6));
+      expect(Math.max(...morning)).toBeGreaterThan(0.1);
+      // Boost ends by 10:30 at the latest; ten lags later next to nothing of 2 degC is left.
+      expect(Math.abs(apart(42))).toBeLessThan(0.01);
+    }
+  });
+});
+
+it("has the same home but other air on another night", () => {
+  const plan = { fromSeconds: 0, toSeconds: 86_400, hourAtZero: 20, setbackChance: 0 };
+  const first = createRoom(createRandom(5, "room"), plan);
+  const otherNight = createRandom(6, "weather");
+  const second = createRoom(createRandom(5, "room"), { ...plan, otherNight });
+  expect(second.home).toBe(first.home);
+  expect(second.base).not.toBe(first.base);
+});

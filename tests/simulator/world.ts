@@ -1,16 +1,24 @@
 /** The appliance in its room before anyone looks: the undisturbed run, and what it settles to. */
 import { sampleAppliance } from "./appliance.ts";
-import type { ApplianceKind, Structure } from "./appliance-kinds.ts";
+import type { ApplianceKind, Structure, Variation } from "./appliance-kinds.ts";
 import { sampleTestPlan, type TestPlan } from "./events.ts";
 import { createRandom, type Random } from "./random.ts";
 import { createRoom, type RoomCourse } from "./room.ts";
-import { simulateRun, stepSeconds, type RunPlan, type Trace } from "./run.ts";
+import { type Appliance, simulateRun, stepSeconds, type RunPlan, type Trace } from "./run.ts";
 import { settledCourse, type Settled } from "./truth.ts";
 
 export interface CaseChoice {
   /** Force one structure instead of drawing it. */
   readonly structure?: Structure;
+  readonly variation?: Variation | null;
+  /** Another run of the same appliance, thermometer and home; 0, or left out, is the first. */
+  readonly night?: number;
+  /** How far this run's level lies from the appliance's own, degC. */
+  readonly runShift?: number;
 }
+
+/** What every night of a case has in common. */
+const shared: ReadonlySet<string> = new Set(["world", "appliance", "room", "steps", "logger"]);
 
 const daySeconds = 86_400;
 
@@ -27,13 +35,19 @@ export interface World {
 }
 
 export function sampleWorld(seed: number, attempt: number, choice: CaseChoice): World {
-  const stream = (label: string): Random => createRandom(seed, `${label} ${attempt}`);
+  const { night = 0, variation = null, runShift = 0 } = choice;
+  const common = (label: string): Random => createRandom(seed, `${label} ${attempt}`);
+  const stream = (label: string): Random =>
+    night === 0 || shared.has(label)
+      ? common(label)
+      : createRandom(seed, `${label} ${attempt} night ${night}`);
   const draw = stream("world");
   const layered = draw.chance(0.35);
   const structure = choice.structure ?? (layered ? "layered" : "lumped");
-  const evening = draw.chance(0.85) ? draw.uniform(17, 23.5) : draw.uniform(0, 24);
+  const firstEvening = draw.chance(0.85) ? draw.uniform(17, 23.5) : draw.uniform(0, 24);
+  const evening = night === 0 ? firstEvening : stream("evening").uniform(17, 23.5);
   const day = draw.integer(18_993, 20_453); // 2022-01-01 to 2025-12-31
-  const switchOnWallClock = (day * 1440 + Math.round(evening * 60)) * 60_000;
+  const switchOnWallClock = ((day + 2 * night) * 1440 + Math.round(evening * 60)) * 60_000;
   const switchesOff = draw.chance(0.125);
   const canSwitchOff = (kind: ApplianceKind): boolean =>
     switchesOff && kind !== "unthermostatted" && kind !== "circulating bath";
@@ -43,13 +57,19 @@ export function sampleWorld(seed: number, attempt: number, choice: CaseChoice): 
     toSeconds: 90 * 3600,
     hourAtZero: evening,
     setbackChance: structure === "layered" ? 0.6 : 0.15,
+    ...(variation === "stepped heating" ? { steps: stream("steps") } : {}),
+    ...(night === 0 ? {} : { otherNight: stream("weather") }),
   });
-  const sampled = sampleAppliance(stream("appliance"), structure, room.base);
-  const plan = sampleTestPlan(stream("plan"), canSwitchOff(sampled.kind));
+  const own = sampleAppliance(stream("appliance"), structure, room.home, variation);
+  const sampled = { ...own, appliance: shifted(own.appliance, runShift, own.target - room.home) };
+  const first = sampleTestPlan(common("plan"), canSwitchOff(sampled.kind));
+  // A program lasts as long every night.
+  const plan =
+    night === 0 ? first : { ...sampleTestPlan(stream("plan"), false), switchOff: first.switchOff };
   const fromSeconds = -Math.ceil((Math.max(0, -plan.logFrom) + 600) / stepSeconds) * stepSeconds;
   const runPlan: RunPlan = {
     fromSeconds,
-    toSeconds: plan.logTo + 50 * 3600,
+    toSeconds: Math.max(plan.logTo, night === 0 ? 0 : latestStart) + 50 * 3600,
     switchOn: 0,
     switchOff: plan.switchOff,
     powerCuts: [],
@@ -61,6 +81,20 @@ export function sampleWorld(seed: number, attempt: number, choice: CaseChoice): 
   const twin = simulateRun(sampled.appliance, twinPlan(runPlan, sampled), stream("twin control"));
   const settled = settledCourse(run, twin);
   return { stream, sampled, room, plan, switchOnWallClock, runPlan, run, settled };
+}
+
+/** A later run is followed from hold starts up to here. */
+export const latestStart = 20 * 3600;
+
+/** The appliance with its level moved: the thermostat's, or, without one, the power's. */
+function shifted(appliance: Appliance, by: number, aboveRoom: number): Appliance {
+  if (by === 0) return appliance;
+  const { control } = appliance;
+  const moved =
+    control.kind === "constant"
+      ? { ...control, power: control.power * (1 + by / aboveRoom) }
+      : { ...control, setpoint: control.setpoint + by };
+  return { ...appliance, control: moved };
 }
 
 const twinPlan = (plan: RunPlan, { target, appliance }: World["sampled"]): RunPlan => ({
