@@ -23,7 +23,7 @@ describe("agreementOf", () => {
     expect(agreementOf(value("a", "0.66", 0.6626), "as printed")).toEqual({
       agrees: true,
       found: "0.66",
-      agreement: "within 5e-3",
+      agreement: "within 0.005",
       asked: "as printed",
     });
     expect(agreementOf(value("a", "0.66", 0.6651), "as printed").agrees).toBe(false);
@@ -41,7 +41,7 @@ describe("agreementOf", () => {
   it("allows a difference, absolute or relative", () => {
     expect(agreementOf(value("a", "212", 212.003), { absolute: 0.004 })).toMatchObject({
       agrees: true,
-      agreement: "within 5e-3",
+      agreement: "within 0.004",
     });
     expect(agreementOf(value("a", "212", 212.003), { absolute: 0.002 }).agrees).toBe(false);
     expect(agreementOf(value("a", "200", 200.003), { relative: 1e-5 }).agrees).toBe(false);

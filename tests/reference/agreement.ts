@@ -13,15 +13,22 @@ export interface Agreement {
 /** Beyond this many digits the last ones are rounding, and may differ between machines. */
 const mostDigits = 11;
 
-/** Smaller differences are not told apart: a hundredth of what is asked, or rounding. */
-const leastShown = (allowed: number, target: number): number =>
-  Math.min(allowed, Math.max(allowed / 100, 1e-13 * Math.abs(target)));
-
 /** The next 1, 2 or 5 times a power of ten that is not less. */
-const roundedUp = (difference: number): string => {
+const roundedUp = (difference: number): number => {
   const power = Math.floor(Math.log10(difference));
-  const step = [1, 2, 5].find((one) => difference <= one * 10 ** power * (1 + 1e-9));
-  return step === undefined ? `1e${power + 1}` : `${step}e${power}`;
+  const step = [1, 2, 5, 10].find((one) => difference <= one * 10 ** power * (1 + 1e-9)) ?? 10;
+  return Number(`${step}e${power}`);
+};
+
+/**
+ * A difference, rounded up, but not beyond what is allowed where it is allowed.
+ * A hundredth of that and what rounding makes are not told apart.
+ */
+const shownDifference = (difference: number, allowed: number, target: number): string => {
+  const least = Math.min(allowed, Math.max(allowed / 100, 1e-13 * Math.abs(target)));
+  const shown = roundedUp(Math.max(difference, least));
+  const capped = difference <= allowed ? Math.min(shown, allowed) : shown;
+  return String(Number(capped.toPrecision(3)));
 };
 
 /** A number to so many significant digits, written as its source writes numbers. */
@@ -54,8 +61,8 @@ const byDifference = (value: ReferenceValue, allowed: number, asked: string): Ag
   const digits = Math.max(1, size - Math.round(Math.log10(place)) + 1);
   return {
     agrees: difference <= allowed,
-    found: written(value.found, digits, hasExponent),
-    agreement: `within ${roundedUp(Math.max(difference, leastShown(allowed, target)))}`,
+    found: written(Math.abs(value.found) < place / 2 ? 0 : value.found, digits, hasExponent),
+    agreement: `within ${shownDifference(difference, allowed, target)}`,
     asked,
   };
 };

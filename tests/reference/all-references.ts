@@ -1,14 +1,14 @@
 import type { ReferenceGroup } from "./reference-values.ts";
-import { allLags } from "./values/all-lags.ts";
+import { allLags, fourier } from "./values/all-lags.ts";
 import { chiSquare } from "./values/chi-square.ts";
 import { ewmaChart, individuals } from "./values/control-charts.ts";
-import { distributions } from "./values/distributions.ts";
+import { betaFunction, gammaFunctions, normalDistribution } from "./values/distributions.ts";
 import { growth } from "./values/growth.ts";
 import { guideThermometer } from "./values/guide-thermometer.ts";
 import { cooling, lethality } from "./values/heating.ts";
-import { linear } from "./values/linear.ts";
+import { linearRegression, polynomial, straightLine } from "./values/linear.ts";
 import { nonlinear } from "./values/nonlinear.ts";
-import { periodogram, quantiles, robustSlope } from "./values/robust.ts";
+import { lombScargle, periodogram, quantiles, robustSlope } from "./values/robust.ts";
 import { studentT } from "./values/student-t.ts";
 import { equivalenceTests, fisher, welch } from "./values/tests-of-two.ts";
 import { conformity, effectiveDegrees, rectangularBudget } from "./values/uncertainty.ts";
@@ -19,14 +19,20 @@ import { atmosphere, boiling, conversions, saturation } from "./values/water.ts"
 export const allReferences: readonly ReferenceGroup[] = [
   univariate,
   allLags,
-  distributions,
+  fourier,
+  normalDistribution,
+  gammaFunctions,
+  betaFunction,
   studentT,
   chiSquare,
-  linear,
+  straightLine,
+  linearRegression,
+  polynomial,
   nonlinear,
   robustSlope,
   quantiles,
   periodogram,
+  lombScargle,
   welch,
   equivalenceTests,
   fisher,

@@ -13,10 +13,10 @@ const real = Float64Array.of(1, 2, 0, -1);
 const imaginary = Float64Array.of(0, -1, 0, 2);
 makeFft(4)(real, imaginary);
 
-/** Autocorrelation at every lag and the discrete Fourier transform. */
+/** Beyond lag one. */
 export const allLags: ReferenceGroup = {
-  title: "Autocorrelation at every lag, Fourier transform",
-  about: ["stats/autocorrelation", "stats/fft"],
+  title: "Autocorrelation at every lag",
+  about: ["stats/autocorrelation"],
   blocks: [
     {
       source: "NumPy 2.4.6, numpy.correlate of the deviations of 2 4 4 7 1 3 8 8 5 2",
@@ -24,6 +24,14 @@ export const allLags: ReferenceGroup = {
       because: "some roundings of numbers up to 1",
       values: lags.map((published, lag) => value(`lag ${lag}`, published, found[lag]!)),
     },
+  ],
+};
+
+/** Discrete Fourier transform. */
+export const fourier: ReferenceGroup = {
+  title: "Fourier transform",
+  about: ["stats/fft"],
+  blocks: [
     {
       source: "NumPy 2.4.6, numpy.fft.fft of 1, 2 - i, 0, -1 + 2i",
       asked: { absolute: 5e-15 },

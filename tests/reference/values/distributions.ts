@@ -38,10 +38,10 @@ const logBetas: readonly (readonly [number, number, string])[] = [
   [1e9, 0.5, "-9.789267975423506"], [20, 7.5, "-16.03074240491828"], [7.5, 20, "-16.03074240491828"],
 ];
 
-/** Normal distribution and the special functions behind Student's t. */
-export const distributions: ReferenceGroup = {
-  title: "Normal distribution, gamma and beta functions",
-  about: ["stats/normal", "stats/log-gamma", "stats/incomplete-beta", "stats/median"],
+/** Normal distribution. */
+export const normalDistribution: ReferenceGroup = {
+  title: "Normal distribution",
+  about: ["stats/normal", "stats/median"],
   blocks: [
     {
       source: "mpmath 1.3.0, ncdf with 30 digits",
@@ -68,14 +68,14 @@ export const distributions: ReferenceGroup = {
         value("factor of the median absolute deviation", "1.482602218505602", scaledMad),
       ],
     },
-    {
-      source: "mpmath 1.3.0, betainc regularized with 40 digits",
-      asked: { digits: 12 },
-      because: "the continued fraction stops at 1e-15 and its factor is an exponential",
-      values: betas.map(([x, a, b, published]) =>
-        value(`I(${x}; ${a}, ${b})`, published, incompleteBeta(x, a, b)),
-      ),
-    },
+  ],
+};
+
+/** Logarithms of gamma and beta. */
+export const gammaFunctions: ReferenceGroup = {
+  title: "Gamma and beta functions",
+  about: ["stats/log-gamma"],
+  blocks: [
     {
       source: "SciPy 1.17.1, gammaln",
       asked: { absolute: 2e-14 },
@@ -92,6 +92,22 @@ export const distributions: ReferenceGroup = {
       because: "with large arguments only a stable difference stays this good",
       values: logBetas.map(([a, b, published]) =>
         value(`log beta of ${a}, ${b}`, published, logBeta(a, b)),
+      ),
+    },
+  ],
+};
+
+/** Behind Student's t. */
+export const betaFunction: ReferenceGroup = {
+  title: "Incomplete beta function",
+  about: ["stats/incomplete-beta"],
+  blocks: [
+    {
+      source: "mpmath 1.3.0, betainc regularized with 40 digits",
+      asked: { digits: 12 },
+      because: "the continued fraction stops at 1e-15 and its factor is an exponential",
+      values: betas.map(([x, a, b, published]) =>
+        value(`I(${x}; ${a}, ${b})`, published, incompleteBeta(x, a, b)),
       ),
     },
   ],

@@ -58,10 +58,10 @@ const weighted = fitLine(
   [1, 2, 0.5, 1, 4, 0.25],
 );
 
-/** Straight lines and linear regression. */
-export const linear: ReferenceGroup = {
-  title: "Straight line and linear regression",
-  about: ["stats/line-fit", "stats/bayesian-regression", "stats/penalised-least-squares"],
+/** Least squares of a line. */
+export const straightLine: ReferenceGroup = {
+  title: "Straight line",
+  about: ["stats/line-fit"],
   blocks: [
     {
       source: "NIST StRD, linear regression, Norris",
@@ -76,6 +76,30 @@ export const linear: ReferenceGroup = {
         value("residual sum of squares", "26.6173985294224", norrisFit.residualSumOfSquares),
       ],
     },
+    {
+      source: "NumPy 2.4.6, numpy.polyfit with weights and covariance; readings constructed",
+      asked: { absolute: 5e-13 },
+      because: "rounding of numbers near 1 through a few sums",
+      values: [
+        value("weighted intercept", "-0.14256707759245843", weighted.intercept),
+        value("weighted slope", "2.080203045685279", weighted.slope),
+        value("variance of the slope", "0.0034661970897766647", weighted.slopeUncertainty ** 2),
+        value(
+          "variance of the intercept",
+          "0.07675150698791185",
+          weighted.interceptUncertainty ** 2,
+        ),
+        value("their covariance", "-0.014558027777061992", weighted.covariance),
+      ],
+    },
+  ],
+};
+
+/** Least squares of several coefficients. */
+export const linearRegression: ReferenceGroup = {
+  title: "Linear regression",
+  about: ["stats/bayesian-regression"],
+  blocks: [
     {
       source: "NIST StRD, linear regression, Norris, by Bayesian regression with a flat prior",
       asked: { digits: 11 },
@@ -106,28 +130,20 @@ export const linear: ReferenceGroup = {
         value("residual sd", "304.854073561965", seven.scale, { digits: 11 }),
       ],
     },
+  ],
+};
+
+/** Least squares of a polynomial. */
+export const polynomial: ReferenceGroup = {
+  title: "Ill-conditioned polynomial",
+  about: ["stats/penalised-least-squares"],
+  blocks: [
     {
       source: "NIST StRD, linear regression, Wampler1",
       asked: { digits: 9 },
       because:
         "the rule for certified linear values; the normal equations alone leave five or six, the refining steps the rest",
       values: Array.from(wampler.coefficients, (one, j) => value(`B${j}`, "1", one)),
-    },
-    {
-      source: "NumPy 2.4.6, numpy.polyfit with weights and covariance; readings constructed",
-      asked: { absolute: 5e-13 },
-      because: "rounding of numbers near 1 through a few sums",
-      values: [
-        value("weighted intercept", "-0.14256707759245843", weighted.intercept),
-        value("weighted slope", "2.080203045685279", weighted.slope),
-        value("variance of the slope", "0.0034661970897766647", weighted.slopeUncertainty ** 2),
-        value(
-          "variance of the intercept",
-          "0.07675150698791185",
-          weighted.interceptUncertainty ** 2,
-        ),
-        value("their covariance", "-0.014558027777061992", weighted.covariance),
-      ],
     },
   ],
 };

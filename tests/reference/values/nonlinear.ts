@@ -89,10 +89,20 @@ const certified: readonly Certified[] = [
   },
 ];
 
-const fromStart = (item: Certified, start: readonly number[], nth: number): ReferenceBlock => {
-  const fit = fitCurve({ model: item.model, x: item.data.x, y: item.data.y, start })!;
+/** Each data set fitted from both of its certified starts, without derivatives. */
+export const certifiedFits = certified.flatMap(({ name, data: { x, y }, model, starts }) =>
+  starts.map((start, i) => ({
+    name: `${name}, from start ${i + 1}: ${start.join(", ")}`,
+    of: name,
+    degreesOfFreedom: x.length - start.length,
+    fit: fitCurve({ model, x, y, start })!,
+  })),
+);
+
+const fromStart = ({ name, of, fit }: (typeof certifiedFits)[number]): ReferenceBlock => {
+  const item = certified.find((one) => one.name === of)!;
   return {
-    source: `NIST StRD, nonlinear regression, ${item.name}, from start ${nth}: ${start.join(", ")}`,
+    source: `NIST StRD, nonlinear regression, ${name}`,
     asked: { digits: 8 },
     because:
       "the rule for certified nonlinear values is eight digits, six for standard deviations; the sums of squares are flat at the optimum and give nine; no derivatives given",
@@ -130,8 +140,5 @@ const withDerivatives = (): ReferenceBlock => {
 export const nonlinear: ReferenceGroup = {
   title: "Fit of a curve",
   about: ["stats/curve-fit", "stats/curve-jacobian", "stats/curve-step", "stats/householder"],
-  blocks: [
-    ...certified.flatMap((item) => item.starts.map((start, i) => fromStart(item, start, i + 1))),
-    withDerivatives(),
-  ],
+  blocks: [...certifiedFits.map(fromStart), withDerivatives()],
 };

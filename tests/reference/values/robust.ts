@@ -70,10 +70,10 @@ const beam = strongestPeriod(
 const total = 277.332168044316 ** 2 * 199;
 const left = Math.sqrt(((1 - beam.power) * total) / 196);
 
-/** A regular swing in uneven readings. */
+/** A regular swing. */
 export const periodogram: ReferenceGroup = {
-  title: "Periodogram",
-  about: ["stats/periodogram", "stats/lomb-scargle"],
+  title: "Strongest period",
+  about: ["stats/periodogram"],
   blocks: [
     {
       source:
@@ -85,6 +85,14 @@ export const periodogram: ReferenceGroup = {
         value("residual sd, 196 degrees of freedom", "134.066401", left, { absolute: 5e-4 }),
       ],
     },
+  ],
+};
+
+/** Power at one frequency. */
+export const lombScargle: ReferenceGroup = {
+  title: "Power at a frequency of uneven readings",
+  about: ["stats/lomb-scargle"],
+  blocks: [
     {
       source: "NumPy 2.4.6, share of variance left by numpy.linalg.lstsq; readings constructed",
       asked: { absolute: 5e-13 },
