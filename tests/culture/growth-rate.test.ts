@@ -5,6 +5,10 @@ import { cardinalTemperatures, growthRate, relativeRate } from "../../src/cultur
 import type { CardinalTemperatures } from "../../src/culture/growth-rate.ts";
 import * as organisms from "../../src/culture/organisms.ts";
 import { celsius } from "../../src/quantity.ts";
+import { describeReferences } from "../reference/describe-references.ts";
+import { growth } from "../reference/values/growth.ts";
+
+describeReferences(growth);
 
 const cardinal = (minimum: number, optimum: number, maximum: number): CardinalTemperatures => ({
   minimum,
@@ -35,34 +39,6 @@ const anyCardinal = fc
   .map(([minimum, span, place]) => cardinal(minimum, minimum + span * place, minimum + span));
 
 describe("relativeRate", () => {
-  // Temperatures and rate at the optimum: Medvedova et al. 2019, Fermentation 5(1):2, mixed milk
-  // culture. Rates recomputed in Python from the formula of Rosso et al. 1993; printed to 1e-6.
-  // prettier-ignore
-  it.each([
-    [10, 0.090215], [20, 0.572772], [30, 1.243255], [37, 1.549314], [38.3, 1.56], [42, 1.449687],
-    [43, 1.372718], [45, 1.137409], [48, 0.513981], [4, 0], [49.6, 0],
-  ])("of Medvedova's mixed milk culture at %f degC is %f per hour", (at, rate) => {
-    const found = 1.56 * relativeRate(cardinal(4, 38.3, 49.6), at);
-    expect(Math.abs(found - rate)).toBeLessThanOrEqual(5.1e-7);
-  });
-
-  // Limits of table 26.1 of Food Biochemistry and Food Processing (Hui, ed.): S. thermophilus,
-  // L. bulgaricus, L. acidophilus; rates recomputed in Python as above.
-  // prettier-ignore
-  it.each([
-    [20, 40, 50, [[25, 0.15625], [30, 0.5], [35, 0.84375], [38, 0.972], [41, 0.99225], [43, 0.92575],
-      [45, 0.78125], [48, 0.392]]],
-    [22, 42.5, 52, [[25, 0.053636], [30, 0.3217], [38, 0.867639], [41, 0.983286], [43, 0.997988],
-      [45, 0.945729], [48, 0.707252]]],
-    [20, 37, 45, [[25, 0.198728], [30, 0.61703], [35, 0.959079], [38, 0.988235], [40, 0.884564],
-      [41, 0.786096], [43, 0.478733], [45, 0]]],
-  ] as const)("with limits %f, %f, %f", (minimum, optimum, maximum, rates) => {
-    for (const [at, rate] of rates) {
-      const found = relativeRate(cardinal(minimum, optimum, maximum), at);
-      expect(Math.abs(found - rate), `${at} degC`).toBeLessThanOrEqual(5.1e-7);
-    }
-  });
-
   it("is 1 at the optimum, 0 at the ends and outside, and between them between", () => {
     const place = fc.double({ min: -0.5, max: 1.5, noNaN: true });
     fc.assert(

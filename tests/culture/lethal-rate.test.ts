@@ -1,38 +1,15 @@
 import { describe, expect, it } from "vitest";
 import { equivalentMinutes, lethalRate } from "../../src/culture/lethal-rate.ts";
 import { impliedZ } from "../../src/culture/heating-targets.ts";
+import { describeReferences } from "../reference/describe-references.ts";
+import { lethality } from "../reference/values/heating.ts";
+
+describeReferences(lethality);
 
 /** Readings a minute apart. */
 const everyMinute = (celsius: readonly number[]) => ({
   minutes: Float64Array.from(celsius, (_, index) => index),
   celsius: Float64Array.from(celsius),
-});
-
-describe("lethalRate", () => {
-  // The formula L = 10^((T - 121.1) / 10) worked in another program to 1e-6 (sterilisation's usual reference).
-  it.each([
-    [100, 0.007762],
-    [105, 0.024547],
-    [110, 0.077625],
-    [111.1, 0.1],
-    [115, 0.245471],
-    [118, 0.489779],
-    [121.1, 1],
-    [124, 1.949845],
-  ])("is the table's at %s degC, z 10 and reference 121.1 degC", (celsius, rate) => {
-    expect(Math.abs(lethalRate(celsius, { celsius: 121.1, z: 10 }) - rate)).toBeLessThan(1e-6);
-  });
-
-  // The same form as the brewers' 1.393^(T - 60), relation from memory: z = 1 / log10(1.393).
-  it.each([
-    [62, 1.940449],
-    [65, 5.245122],
-    [70, 27.511303],
-    [72, 53.384281],
-  ])("is 1.393^(T - 60) at %s degC", (celsius, rate) => {
-    const z = 1 / Math.log10(1.393);
-    expect(Math.abs(lethalRate(celsius, { celsius: 60, z }) - rate)).toBeLessThan(1e-6);
-  });
 });
 
 describe("equivalentMinutes", () => {

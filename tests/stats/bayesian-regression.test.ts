@@ -8,10 +8,13 @@ import {
   type RegressionPrior,
 } from "../../src/stats/bayesian-regression.ts";
 import { studentTQuantile } from "../../src/stats/student-t.ts";
-import { correctDigits } from "./correct-digits.ts";
 import { longley } from "./longley.ts";
 import { norris } from "./nist-data.ts";
 import { seededNormal, seededUniform } from "./seeded-noise.ts";
+import { describeReferences } from "../reference/describe-references.ts";
+import { linearRegression } from "../reference/values/linear.ts";
+
+describeReferences(linearRegression);
 
 const x = [-10, -4, 0, 2, 6];
 const y = [31.3, 36.2, 40.1, 41.2, 45.4];
@@ -90,47 +93,19 @@ const deviation = (fit: Regression, j: number): number =>
   fit.scale * Math.sqrt(fit.covarianceFactor[j * fit.coefficients.length + j]!);
 
 describe("bayesianRegression with a flat prior is least squares", () => {
-  // NIST StRD Norris, certified. Normal equations square its condition, 1e3, so 11 digits at least.
-  const line = bayesianRegression(
+  const ofPairs = bayesianRegression(
     norris.x.map((one) => [1, one]),
     norris.y,
     flat(2),
   );
-  it.each([
-    ["B0", line.coefficients[0]!, -0.262323073774029],
-    ["B1", line.coefficients[1]!, 1.00211681802045],
-    ["sd of B0", deviation(line, 0), 0.232818234301152],
-    ["sd of B1", deviation(line, 1), 0.429796848199937e-3],
-    ["residual sd", line.scale, 0.884796396144373],
-    ["sd of the line at 0", regressionPrediction(line, [1, 0]).meanScale, 0.232818234301152],
-  ])("Norris: %s", (_, found, certified) => {
-    expect(correctDigits(found, certified)).toBeGreaterThanOrEqual(11);
-  });
-
-  // NIST StRD Longley, certified; repeated from these data with mpmath 1.3.0, 60 digits. Its
-  // columns are all but dependent; eleven digits of the coefficients and ten of the deviations,
-  // which no step refines, are what was measured, nine and eight are asked.
   const seven = bayesianRegression(
     longley.map(([, ...row]) => [1, ...row]),
     longley.map(([employed]) => employed),
     flat(7),
   );
-  it.each([
-    [0, -3482258.63459582, 890420.383607373],
-    [1, 15.0618722713733, 84.9149257747669],
-    [2, -0.35819179292591e-1, 0.334910077722432e-1],
-    [3, -2.02022980381683, 0.488399681651699],
-    [4, -1.03322686717359, 0.214274163161675],
-    [5, -0.511041056535807e-1, 0.22607320006937],
-    [6, 1829.15146461355, 455.478499142212],
-  ])("Longley: B%i", (j, estimate, sd) => {
-    expect(correctDigits(seven.coefficients[j]!, estimate)).toBeGreaterThanOrEqual(9);
-    expect(correctDigits(deviation(seven, j), sd)).toBeGreaterThanOrEqual(8);
-  });
 
-  it("has n - p degrees of freedom, and Longley's residual sd", () => {
-    expect([line.degreesOfFreedom, seven.degreesOfFreedom]).toEqual([34, 9]);
-    expect(correctDigits(seven.scale, 304.854073561965)).toBeGreaterThanOrEqual(11);
+  it("has n - p degrees of freedom", () => {
+    expect([ofPairs.degreesOfFreedom, seven.degreesOfFreedom]).toEqual([34, 9]);
   });
 });
 

@@ -2,123 +2,26 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { fitCurve } from "../../src/stats/curve-fit.ts";
 import { fitLine } from "../../src/stats/line-fit.ts";
-import { correctDigits } from "./correct-digits.ts";
-import { boxBod, chwirut2, mgh17, misra1a, type Pairs } from "./nist-data.ts";
+import { mgh17 } from "./nist-data.ts";
 import { seededNormal } from "./seeded-noise.ts";
+import { describeReferences } from "../reference/describe-references.ts";
+import { certifiedFits, nonlinear } from "../reference/values/nonlinear.ts";
+
+describeReferences(nonlinear);
 
 type Model = (parameters: readonly number[], x: number) => number;
 
-const saturation: Model = ([b1, b2], x) => b1! * (1 - Math.exp(-b2! * x));
 const twoExponentials: Model = ([b1, b2, b3, b4, b5], x) =>
   b1! + b2! * Math.exp(-x * b4!) + b3! * Math.exp(-x * b5!);
-const ultrasonic: Model = ([b1, b2, b3], x) => Math.exp(-b1! * x) / (b2! + b3! * x);
-
 const warmUp: Model = ([end, rise, tau], t) => end! - rise! * Math.exp(-t / tau!);
 const straight: Model = ([a, b], x) => a! + b! * x;
 const root: Model = ([a], x) => Math.sqrt(a! * x);
 const twice: Model = ([a, b], x) => (a! + b!) * x;
 
-interface Certified {
-  readonly name: string;
-  readonly data: Pairs;
-  readonly model: Model;
-  readonly starts: readonly (readonly number[])[];
-  readonly parameters: readonly number[];
-  readonly deviations: readonly number[];
-  readonly squares: number;
-  readonly residual: number;
-}
-
-// NIST StRD, Nonlinear Regression: certified parameters, their standard
-// deviations, residual sum of squares and standard deviation, and both starts.
-const certified: readonly Certified[] = [
-  {
-    name: "Misra1a",
-    data: misra1a,
-    model: saturation,
-    starts: [
-      [500, 0.0001],
-      [250, 0.0005],
-    ],
-    parameters: [2.3894212918e2, 5.5015643181e-4],
-    deviations: [2.7070075241, 7.2668688436e-6],
-    squares: 1.2455138894e-1,
-    residual: 1.018787633e-1,
-  },
-  {
-    name: "BoxBOD",
-    data: boxBod,
-    model: saturation,
-    starts: [
-      [1, 1],
-      [100, 0.75],
-    ],
-    parameters: [2.1380940889e2, 5.4723748542e-1],
-    deviations: [1.2354515176e1, 1.0455993237e-1],
-    squares: 1.1680088766e3,
-    residual: 1.7088072423e1,
-  },
-  {
-    name: "MGH17",
-    data: mgh17,
-    model: twoExponentials,
-    starts: [
-      [50, 150, -100, 1, 2],
-      [0.5, 1.5, -1, 0.01, 0.02],
-    ],
-    parameters: [3.7541005211e-1, 1.9358469127, -1.4646871366, 1.286753464e-2, 2.2122699662e-2],
-    deviations: [
-      2.0723153551e-3, 2.2031669222e-1, 2.2175707739e-1, 4.4861358114e-4, 8.9471996575e-4,
-    ],
-    squares: 5.4648946975e-5,
-    residual: 1.3970497866e-3,
-  },
-  {
-    name: "Chwirut2",
-    data: chwirut2,
-    model: ultrasonic,
-    starts: [
-      [0.1, 0.01, 0.02],
-      [0.15, 0.008, 0.01],
-    ],
-    parameters: [1.6657666537e-1, 5.1653291286e-3, 1.2150007096e-2],
-    deviations: [3.830328681e-2, 6.6621605126e-4, 1.5304234767e-3],
-    squares: 5.1304802941e2,
-    residual: 3.171713304,
-  },
-];
-
-const cases = certified.flatMap((item) =>
-  item.starts.map((start, i) => [`${item.name}, start ${i + 1}`, item, start] as const),
-);
-
-describe("fitCurve on NIST StRD, no derivatives given", () => {
-  it.each(cases)("%s", (_, item, start) => {
-    const fit = fitCurve({ model: item.model, x: item.data.x, y: item.data.y, start })!;
+describe("fitCurve on NIST StRD", () => {
+  it.each(certifiedFits)("$name converges", ({ fit, degreesOfFreedom }) => {
     expect(fit.converged).toBe(true);
-    fit.parameters.forEach((value, j) =>
-      expect(correctDigits(value, item.parameters[j]!)).toBeGreaterThanOrEqual(8),
-    );
-    fit.standardUncertainties.forEach((value, j) =>
-      expect(correctDigits(value, item.deviations[j]!)).toBeGreaterThanOrEqual(6),
-    );
-    expect(correctDigits(fit.residualSumOfSquares, item.squares)).toBeGreaterThanOrEqual(9);
-    expect(correctDigits(fit.residualStandardDeviation, item.residual)).toBeGreaterThanOrEqual(9);
-    expect(fit.degreesOfFreedom).toBe(item.data.x.length - start.length);
-  });
-});
-
-describe("fitCurve with derivatives", () => {
-  it("reaches the same from Misra1a's first start", () => {
-    const fit = fitCurve({
-      model: saturation,
-      jacobian: ([b1, b2], x) => [1 - Math.exp(-b2! * x), b1! * x * Math.exp(-b2! * x)],
-      x: misra1a.x,
-      y: misra1a.y,
-      start: [500, 0.0001],
-    })!;
-    expect(correctDigits(fit.parameters[0]!, 2.3894212918e2)).toBeGreaterThanOrEqual(9);
-    expect(correctDigits(fit.standardUncertainties[1]!, 7.2668688436e-6)).toBeGreaterThanOrEqual(9);
+    expect(fit.degreesOfFreedom).toBe(degreesOfFreedom);
   });
 });
 

@@ -3,26 +3,16 @@ import { celsiusDifference } from "../../src/quantity.ts";
 import {
   assumedThermometer,
   correctedThermometer,
-  rectangularUncertainty,
   resolutionUncertainty,
   specifiedThermometer,
 } from "../../src/thermometer/budget.ts";
+import { describeReferences } from "../reference/describe-references.ts";
+import { rectangularBudget } from "../reference/values/uncertainty.ts";
 
-describe("rectangular and resolution uncertainty", () => {
-  // DKD-R 5-7, humidity example of a climatic chamber: half-widths 1.8, 1.2, 0.44 and a full
-  // width of 1.0 give 1.039230, 0.692820, 0.254034 and 0.288675 (arithmetic; rounded, so 1e-6).
-  it.each([
-    [1.8, 1.03923],
-    [1.2, 0.69282],
-    [0.44, 0.254034],
-  ])("half-width %d gives %d", (halfWidth, expected) => {
-    expect(rectangularUncertainty(halfWidth)).toBeCloseTo(expected, 5);
-  });
+describeReferences(rectangularBudget);
 
-  it("takes a display step as the full width of a rectangle", () => {
-    expect(resolutionUncertainty(1)).toBeCloseTo(0.288675, 6);
-    expect(resolutionUncertainty(0)).toBe(0);
-  });
+it("has no uncertainty without a display step", () => {
+  expect(resolutionUncertainty(0)).toBe(0);
 });
 
 describe("thermometer statements", () => {
