@@ -3,7 +3,7 @@ import type { ProbeAnalysis } from "../../src/analysis.ts";
 import type { ObservedNight } from "../simulator/observe.ts";
 import type { World } from "../simulator/world.ts";
 import { studyAnswer, type StudyAnswer } from "./answer.ts";
-import { centralBand, meanOf, rangeOf, stretch, trueDrift } from "./hold-truth.ts";
+import { centralBand, figuresOver, meanOf, rangeOf, stretch, trueDrift } from "./hold-truth.ts";
 import { studyNights, type StudyNights } from "./nights.ts";
 import type { FoundHold, NightRecord, StudyRecord } from "./record.ts";
 
@@ -57,6 +57,7 @@ function nightRecord(
       endLeftRange: facts.endLeftRangeMinute,
       mean: facts.band === null ? null : middle,
       band: facts.band,
+      sameHours: figuresOver(seen, found === null ? [] : foundSpells(probe!, first)),
       drift:
         found === null
           ? null
@@ -66,6 +67,12 @@ function nightRecord(
     events: phases.flatMap(({ cause }) => cause ?? []),
   };
 }
+
+/** @param first reading, seconds from switch-on */
+const foundSpells = ({ phases }: ProbeAnalysis, first: number) =>
+  phases
+    .filter(({ kind }) => kind === "hold")
+    .map(({ fromMinute, toMinute }) => [first + fromMinute * 60, first + toMinute * 60] as const);
 
 function foundHold({ night: { hold }, ...probe }: ProbeAnalysis): FoundHold | null {
   if (hold === null || probe.guardedBand === null) return null;

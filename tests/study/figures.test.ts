@@ -25,6 +25,7 @@ const night = (change: Partial<NonNullable<NightRecord["found"]>> = {}): NightRe
     endLeftRange: 640,
     mean: 40,
     band: { low: 39, high: 41 },
+    sameHours: { mean: 40.25, band: { low: 39.2, high: 41.3 } },
     drift: 0.05,
   },
   room: { low: 18, high: 20 },
@@ -104,6 +105,8 @@ describe("coverage", () => {
     for (const share of [found.mean, found.band, found.drift, found.start, found.end])
       expect(share).toEqual({ met: 1, of: 1 });
     expect(found.nextMean.of).toBe(0);
+    // Over the hours found, 40.25 against 40.1 is 1.5 uncertainties off; the band's end is just in.
+    expect([found.sameMean.met, found.sameBand.met]).toEqual([1, 1]);
   });
 
   it("counts what lies outside", () => {

@@ -24,6 +24,9 @@ export interface Coverage {
   /** The tested run's own mean, and its band's both ends; only where no other run is promised. */
   readonly mean: Share;
   readonly band: Share;
+  /** The same over the stretches that were found to be hold, right or wrong. */
+  readonly sameMean: Share;
+  readonly sameBand: Share;
   /** The next run's mean and band after one test. */
   readonly nextMean: Share;
   readonly nextBand: Share;
@@ -75,6 +78,11 @@ export function coverage(records: readonly StudyRecord[]): Coverage {
     own.map((night) => ({ ...night, promise, byHand })),
   );
   const own = nights.filter(({ promise }) => promise === "this run").flatMap(foundAndTrue);
+  const same = nights.flatMap(({ promise, found, truth: { sameHours } }) =>
+    promise === "next run" || found === null || sameHours === null
+      ? []
+      : [{ found, truth: sameHours }],
+  );
   const next = records.filter(({ promise, tests }) => promise === "next run" && tests === 1);
   const promised = next.flatMap(({ nights: [night], truth }) =>
     night?.found == null || night.truth.band === null || truth.asTested === null
@@ -85,6 +93,8 @@ export function coverage(records: readonly StudyRecord[]): Coverage {
   return {
     mean: shareOf(own, ({ found, truth }) => hasMean(found, truth.mean)),
     band: shareOf(own, ({ found, truth }) => contains(found.guarded, truth.band)),
+    sameMean: shareOf(same, ({ found, truth }) => hasMean(found, truth.mean)),
+    sameBand: shareOf(same, ({ found, truth }) => contains(found.guarded, truth.band)),
     nextMean: shareOf(promised, ({ found, truth }) => hasMean(found, truth.mean)),
     nextBand: shareOf(promised, ({ found, truth }) => contains(found.guarded, truth.band)),
     drift: shareOf(

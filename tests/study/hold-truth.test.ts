@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Trace } from "../simulator/run.ts";
-import { centralBand, meanOf, rangeOf, stretch, trueDrift } from "./hold-truth.ts";
+import { centralBand, figuresOver, meanOf, rangeOf, stretch, trueDrift } from "./hold-truth.ts";
 
 /** Constructed: 40 degC at zero, rising by 0.3 degC per hour, but far off in its third hour. */
 const food = Float64Array.from({ length: 1801 }, (_, at) =>
@@ -26,6 +26,19 @@ describe("trueDrift", () => {
 
   it("says nothing of less than half an hour", () => {
     expect(trueDrift(trace, [hold(0, 1000)], 0, 17_400)).toBeNull();
+  });
+});
+
+describe("figuresOver", () => {
+  it("takes stretches together and leaves out what lies between", () => {
+    // Two hours from 40.0 and two from 40.9: means 40.3 and 41.2.
+    const found = figuresOver(trace, [
+      [-600, 6600],
+      [10_200, 17_400],
+    ]);
+    expect(found!.mean).toBeCloseTo(40.75, 2);
+    expect(found!.band.low).toBeGreaterThan(40);
+    expect(figuresOver(trace, [])).toBeNull();
   });
 });
 

@@ -28,6 +28,18 @@ export const centralBand = (values: Float64Array): Interval => ({
   high: quantile(values, 0.975),
 });
 
+/** Mean and band of the food over stretches, seconds from switch-on; null where there are none. */
+export function figuresOver(
+  run: Trace,
+  spells: readonly (readonly [from: number, to: number])[],
+): { readonly mean: number; readonly band: Interval } | null {
+  if (spells.length === 0) return null;
+  const all = Float64Array.from(
+    spells.flatMap(([from, to]) => [...stretch(run, run.food, from, to)]),
+  );
+  return { mean: meanOf(all), band: centralBand(all) };
+}
+
 /**
  * Least-squares slope, degC per hour, of the food between two times, over the
  * parts that truly are hold; null where those last less than half an hour.

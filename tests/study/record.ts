@@ -30,6 +30,8 @@ export interface NightRecord {
     readonly endLeftRange: number;
     readonly mean: number | null;
     readonly band: Interval | null;
+    /** The food's own mean and band over the stretches that were found to be hold. */
+    readonly sameHours: { readonly mean: number; readonly band: Interval } | null;
     /** Least-squares slope of the food itself over the hold that was found, degC per hour. */
     readonly drift: number | null;
   };

@@ -42,7 +42,7 @@ export function studyReport(records: readonly StudyRecord[], firstSeed: number):
   return `${blocks.join("\n\n")}\n`;
 }
 
-const coverageText = `Stated at 95 %. "Mean" is the hold's mean with its expanded uncertainty, "band" the guarded band with both ends of the true central 95 % inside, each for the run that was tested; "next" the same for another night's run over as many hours after one test, which the guarded band promises only as far as runs scatter, not for another room. "Drift" is the slope's interval against the least-squares slope of the food itself. "Start" and "end" are the hold's, within 15 min, logged tests only.`;
+const coverageText = `Stated at 95 %. "Mean" is the hold's mean with its expanded uncertainty, "band" the guarded band with both ends of the true central 95 % inside, each for the run that was tested, over what truly was its hold; "hours found" is the same over the stretches that were found to be hold, so that only the thermometer and the readings can be wrong; "next" the same for another night's run over as many hours after one test, which the guarded band promises only as far as runs scatter, not for another room. "Drift" is the slope's interval against the least-squares slope of the food itself. "Start" and "end" are the hold's, within 15 min, logged tests only.`;
 
 const verdictHeading = [
   "by",
@@ -93,6 +93,8 @@ const coverageHeading = [
   "",
   "mean",
   "band",
+  "mean, hours found",
+  "band, hours found",
   "next mean",
   "next band",
   "drift",
@@ -103,7 +105,17 @@ const coverageHeading = [
 const coverageRow = (by: string, value: string, of: Coverage): readonly string[] => [
   by,
   value,
-  ...[of.mean, of.band, of.nextMean, of.nextBand, of.drift, of.start, of.end].map(short),
+  ...[
+    of.mean,
+    of.band,
+    of.sameMean,
+    of.sameBand,
+    of.nextMean,
+    of.nextBand,
+    of.drift,
+    of.start,
+    of.end,
+  ].map(short),
 ];
 
 const table = (heading: readonly string[], rows: readonly (readonly string[])[]): string =>
