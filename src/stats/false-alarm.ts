@@ -17,7 +17,9 @@ export const baluevFalseAlarm = (
   const n = times.length;
   const rest = Math.max(0, 1 - power);
   const single = rest ** ((n - 3) / 2);
-  const width = bandwidth * standardDeviation(times) * Math.sqrt(4 * Math.PI);
+  // The spread of the times over n, not n - 1: they are no sample.
+  const spread = standardDeviation(times) * Math.sqrt((n - 1) / n);
+  const width = bandwidth * spread * Math.sqrt(4 * Math.PI);
   const gamma = Math.sqrt(2 / (n - 1)) * Math.exp(logGamma((n - 1) / 2) - logGamma((n - 2) / 2));
   const crossings = gamma * width * rest ** ((n - 4) / 2) * Math.sqrt(((n - 1) * power) / 2);
   // 1 - (1 - single) exp(-crossings), without losing small values.

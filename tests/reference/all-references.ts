@@ -8,7 +8,7 @@ import { guideThermometer } from "./values/guide-thermometer.ts";
 import { cooling, lethality } from "./values/heating.ts";
 import { linearRegression, polynomial, straightLine } from "./values/linear.ts";
 import { nonlinear } from "./values/nonlinear.ts";
-import { lombScargle, periodogram, quantiles, robustSlope } from "./values/robust.ts";
+import { falseAlarm, lombScargle, periodogram, quantiles, robustSlope } from "./values/robust.ts";
 import { studentT } from "./values/student-t.ts";
 import { equivalenceTests, fisher, welch } from "./values/tests-of-two.ts";
 import { conformity, effectiveDegrees, rectangularBudget } from "./values/uncertainty.ts";
@@ -33,6 +33,7 @@ export const allReferences: readonly ReferenceGroup[] = [
   quantiles,
   periodogram,
   lombScargle,
+  falseAlarm,
   welch,
   equivalenceTests,
   fisher,

@@ -5,19 +5,24 @@
  */
 export const constructedOnly: readonly (readonly [string, string])[] = [
   ["stats/assignment", "every possible placing, up to 5 x 5; larger ones against SciPy's solvers"],
-  ["stats/heaviest-assignment", "every possible assignment of small tables"],
+  [
+    "stats/heaviest-assignment",
+    "every possible assignment of small tables; larger ones against SciPy's solver",
+  ],
   ["stats/largest-matching", "every possible matching of small tables"],
   ["stats/cholesky", "the product of the factors; behind the regressions above"],
   ["stats/orthonormal", "the definition of orthogonality"],
   ["stats/hampel", "the definition written out slowly; its constant stands above"],
-  ["stats/false-alarm", "the single-frequency case in closed form, and rates on seeded noise"],
   [
     "stats/robust-slope-uncertainty",
     "the matrix form written out in NumPy; coverage on seeded noise",
   ],
   ["stats/time-weights", "cells worked by hand"],
   ["stats/truncation", "the definition written out slowly; seeded starts"],
-  ["stats/normal-sequence", "even spread of the draws and moments of the normal distribution"],
+  [
+    "stats/normal-sequence",
+    "one draw in each stratum of the normal distribution, dimensions unrelated",
+  ],
   ["stats/theil-sen", "its thinning of long series; slope and interval stand above"],
   [
     "stats/autocorrelation",

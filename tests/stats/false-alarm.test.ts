@@ -2,6 +2,10 @@ import { describe, expect, it } from "vitest";
 import { baluevFalseAlarm } from "../../src/stats/false-alarm.ts";
 import { strongestPeriod } from "../../src/stats/periodogram.ts";
 import { seededNormal } from "./seeded-noise.ts";
+import { describeReferences } from "../reference/describe-references.ts";
+import { falseAlarm } from "../reference/values/robust.ts";
+
+describeReferences(falseAlarm);
 
 const evenly = (n: number): Float64Array => Float64Array.from({ length: n }, (_, i) => i);
 

@@ -1,3 +1,4 @@
+import { baluevFalseAlarm } from "../../../src/stats/false-alarm.ts";
 import { powerAt } from "../../../src/stats/lomb-scargle.ts";
 import { strongestPeriod } from "../../../src/stats/periodogram.ts";
 import { theilSen } from "../../../src/stats/theil-sen.ts";
@@ -105,6 +106,39 @@ export const lombScargle: ReferenceGroup = {
         ] as const
       ).map(([frequency, published]) =>
         value(`power at frequency ${frequency}`, published, powerAt(times, wave, frequency)),
+      ),
+    },
+  ],
+};
+
+const evenly = Array.from({ length: 100 }, (_, i) => i);
+
+/** Chance of a peak in noise. */
+export const falseAlarm: ReferenceGroup = {
+  title: "False alarm probability of a period (Baluev)",
+  about: ["stats/false-alarm"],
+  blocks: [
+    {
+      source:
+        "fap_baluev of astropy's Lomb-Scargle periodogram (standard normalisation, formulas of its module run on NumPy 2.4.6 and SciPy 1.17.1); times 0 to 99, and ten uneven ones",
+      asked: { digits: 11 },
+      because: "a power of n / 2 and a ratio of gamma functions, each good to 1e-13",
+      values: (
+        [
+          [0.05, 0.4, evenly, "0.996054000406507"],
+          [0.19, 0.4, evenly, "0.005066690257863027"],
+          [0.3, 0.4, evenly, "5.775946406221055e-06"],
+          [0.5, 0.02, evenly, "3.8409132166953716e-14"],
+          [0.19, 2, evenly, "0.02493593559450009"],
+          [0.5, 1, times, "0.8488269041784793"],
+          [0.9, 1, times, "0.01941057732866688"],
+        ] as const
+      ).map(([power, bandwidth, at, published]) =>
+        value(
+          `power ${power}, band up to ${bandwidth}, ${at.length} readings`,
+          published,
+          baluevFalseAlarm(power, at, bandwidth),
+        ),
       ),
     },
   ],
