@@ -15,7 +15,7 @@ export const constructedOnly: readonly (readonly [string, string])[] = [
   ["stats/hampel", "the definition written out slowly; its constant stands above"],
   [
     "stats/robust-slope-uncertainty",
-    "the matrix form written out in NumPy; coverage on seeded noise",
+    "the matrix form of Newey and West written out in NumPy, for no data set with printed errors was to be had; coverage on seeded noise",
   ],
   ["stats/time-weights", "cells worked by hand"],
   ["stats/truncation", "the definition written out slowly; seeded starts"],
