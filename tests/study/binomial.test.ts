@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { mostAt, rateInterval, shareOf } from "./binomial.ts";
+import { rateInterval, shareOf } from "./binomial.ts";
 
 describe("rateInterval", () => {
   it("has the ends of a worked example", () => {
@@ -14,16 +14,6 @@ describe("rateInterval", () => {
     expect(low).toBe(0);
     expect(high).toBeCloseTo(0.1611, 4);
     expect(rateInterval({ met: 0, of: 0 })).toEqual({ low: 0, high: 1 });
-  });
-});
-
-describe("mostAt", () => {
-  it("is the first count that the distribution passes 99 % with", () => {
-    // n = 10, p = 1/2: 1024 outcomes; up to 8: 1013 (98.9 %), up to 9: 1023 (99.9 %).
-    expect(mostAt(0.5, 10)).toBe(9);
-    // n = 20, p = 0.02 by hand: 0.6676, 0.2725, 0.0528, 0.0065: two are enough (0.9929).
-    expect(mostAt(0.02, 20)).toBe(2);
-    expect(mostAt(0.5, 0)).toBe(0);
   });
 });
 

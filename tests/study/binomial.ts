@@ -22,16 +22,3 @@ export function rateInterval({ met, of }: Share): { readonly low: number; readon
     high: Math.min(1, (centre + reach) / whole),
   };
 }
-
-/** Most events in n trials that a rate of p still gives in 99 of 100 such runs (binomial distribution). */
-export function mostAt(p: number, n: number): number {
-  let term = (1 - p) ** n;
-  let sum = term;
-  let count = 0;
-  while (sum < 0.99 && count < n) {
-    term *= ((n - count) / (count + 1)) * (p / (1 - p));
-    count += 1;
-    sum += term;
-  }
-  return count;
-}
