@@ -1,5 +1,10 @@
 /** One batch of the log, by its number: shown, changed or taken out. */
-import { batchEdit, batchNumber, onlyOfBatch } from "../../input/kitchen/batch-edit.ts";
+import {
+  batchEdit,
+  batchNumber,
+  onlyOfBatch,
+  removedBatchText,
+} from "../../input/kitchen/batch-edit.ts";
 import { saysSomething } from "../../input/kitchen/batch-options.ts";
 import type { BatchOptions } from "../../input/kitchen/batch-options.ts";
 import type { EditedKitchen } from "../../input/kitchen/edit-kitchen-text.ts";
@@ -56,11 +61,8 @@ const remove = async (request: BatchRequest, number: number): Answer => {
   const { options, shell } = request;
   const edited = await editBatch(request, number, options);
   if (!edited.ok) return edited;
-  const { before, after } = edited.value;
-  const batch = before.batches[number - 1]!;
-  const shifted =
-    after.batches.length < number ? "" : " Those after it have moved up by one number.";
-  const text = `Batch ${number}, of ${batch.date}, was taken out.${shifted} The version before stands in kitchen.previous.yaml.`;
+  const batch = edited.value.before.batches[number - 1]!;
+  const text = `${removedBatchText(edited.value, number)} The version before stands in kitchen.previous.yaml.`;
   return answered(options, shell, text, { removed: { number, ...batch } });
 };
 

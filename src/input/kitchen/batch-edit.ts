@@ -67,6 +67,16 @@ export const batchEdit = (
   return done(word === undefined ? added(options, today) : changed(word, options));
 };
 
+/** What is told after the batch of that number was taken out. */
+export const removedBatchText = (
+  { before, after }: Readonly<Record<"before" | "after", Pick<Kitchen, "batches">>>,
+  number: number,
+): string => {
+  const shifted =
+    after.batches.length < number ? "" : " Those after it have moved up by one number.";
+  return `Batch ${number}, of ${before.batches[number - 1]?.date}, was taken out.${shifted}`;
+};
+
 const same = (one: Batch | undefined, other: Batch): boolean =>
   JSON.stringify(one) === JSON.stringify(other);
 

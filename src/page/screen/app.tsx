@@ -1,6 +1,6 @@
 /** The screen: four views over one kitchen, and the one worker that does the work. */
 import type { JSX } from "preact";
-import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import { useEffect, useMemo, useState } from "preact/hooks";
 import { problemText } from "../../problem.ts";
 import type { Changed, KitchenState, Progress, Readings } from "../protocol.ts";
 import { FilesView } from "./keep/files-view.tsx";
@@ -50,7 +50,6 @@ export const App = ({ client }: AppProps): JSX.Element => {
   const [readings, setReadings] = useState<Readings>(noReadings);
   const [testReadings, setTestReadings] = useState<Readings>(noReadings);
   const [testOpen, setTestOpen] = useState(false);
-  const main = useRef<HTMLElement>(null);
 
   const ask = useMemo<Session["ask"]>(
     () => async (name, asked) => {
@@ -129,7 +128,7 @@ export const App = ({ client }: AppProps): JSX.Element => {
             <p key={text}>{text}</p>
           ))}
         </div>
-        <main id="main" ref={main} tabIndex={-1}>
+        <main id="main" tabIndex={-1}>
           {state === null && unread !== null ? <Recovery session={session} why={unread} /> : null}
           {state === null ? null : (
             <Views

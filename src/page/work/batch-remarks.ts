@@ -41,14 +41,3 @@ export const batchRemarks = async (
   ];
   return said.filter((text) => text !== null);
 };
-
-/** After a batch was taken out. */
-export const removedBatchRemarks = (
-  before: Kitchen,
-  after: Kitchen,
-  number: number,
-): readonly string[] => {
-  const shifted =
-    after.batches.length < number ? "" : " Those after it have moved up by one number.";
-  return [`Batch ${number}, of ${before.batches[number - 1]?.date}, was taken out.${shifted}`];
-};

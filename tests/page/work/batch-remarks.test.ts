@@ -1,10 +1,7 @@
+import { removedBatchText } from "../../../src/input/kitchen/batch-edit.ts";
 import { describe, expect, it } from "vitest";
 import type { Batch } from "../../../src/kitchen/kitchen.ts";
-import {
-  batchRemarks,
-  removedBatchRemarks,
-  takenRemarks,
-} from "../../../src/page/work/batch-remarks.ts";
+import { batchRemarks, takenRemarks } from "../../../src/page/work/batch-remarks.ts";
 import { kitchenOf, opener } from "../../kitchen-analysis/small-kitchen.ts";
 
 const batch: Batch = {
@@ -65,6 +62,8 @@ it("tells of numbers that moved up, where any did", () => {
     { ...kitchen, batches: [second!] },
     { ...kitchen, batches: [first!] },
   ];
-  expect(removedBatchRemarks(kitchen, one, 1)[0]).toContain("moved up by one number");
-  expect(removedBatchRemarks(kitchen, two, 2)).toEqual(["Batch 2, of 2026-03-05, was taken out."]);
+  expect(removedBatchText({ before: kitchen, after: one }, 1)).toContain("moved up by one number");
+  expect(removedBatchText({ before: kitchen, after: two }, 2)).toBe(
+    "Batch 2, of 2026-03-05, was taken out.",
+  );
 });

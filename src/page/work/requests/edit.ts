@@ -1,11 +1,11 @@
 /** An entry of the kitchen added or changed; a batch logged, changed or taken out. */
-import { batchNumber, onlyOfBatch } from "../../../input/kitchen/batch-edit.ts";
+import { batchNumber, onlyOfBatch, removedBatchText } from "../../../input/kitchen/batch-edit.ts";
 import type { EditedKitchen, KitchenEdit } from "../../../input/kitchen/edit-kitchen-text.ts";
 import { kitchenEdits } from "../../../input/kitchen/kitchen-edits.ts";
 import { localDay } from "../../../input/local-day.ts";
 import { parseKitchen } from "../../../kitchen/parse-kitchen.ts";
 import type { Requests } from "../../protocol.ts";
-import { batchRemarks, removedBatchRemarks, takenRemarks } from "../batch-remarks.ts";
+import { batchRemarks, takenRemarks } from "../batch-remarks.ts";
 import { editStore } from "../edit-store.ts";
 import { changedState } from "../kitchen-state.ts";
 import { kitchenFile } from "../memory-store.ts";
@@ -36,7 +36,7 @@ const ofBatch = (
 ): Promise<readonly string[]> => {
   const number = word === undefined ? after.batches.length : Number(word);
   if (options["remove"] === true) {
-    return Promise.resolve(removedBatchRemarks(before, after, number));
+    return Promise.resolve([removedBatchText({ before, after }, number)]);
   }
   const taken = word === undefined ? takenRemarks(before, options, today) : [];
   const open = (file: Parameters<typeof store.openListed>[0]) =>
